@@ -40,7 +40,7 @@ from typing import Any
 
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
-from boxlore.core.people.names.another_family_name import another_family_name
+from boxlore.core.people.names.another_family_name import AT_BIRTH, another_family_name
 from boxlore.core.people.names.fathers_names import marks_child, tells_father
 from boxlore.core.people.names.forms import full_names_of, may_be_called
 from boxlore.core.people.names.frame import Frame
@@ -252,13 +252,18 @@ def _commas(frame: Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[To
             frame.put("patronymic", written(piece))  # `Jaan Tamm, Mihkli poeg`
         elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs" and _may_be_named(main, piece):
             _put_further(frame, marked[0], piece, marked[1])
-        elif _another(frame, piece):
+        elif _may_tell_another(piece) and _another(frame, piece):
             continue  # `Elsie Crane, a Tuttle before she married`
         elif _is_called(piece):
             frame.put("nickname", piece[-1].text)
         elif not given and not piece[0].is_describing and not _is_note(piece):
             given = piece
     return main, given
+
+
+def _may_tell_another(piece: Sequence[Token]) -> bool:
+    """Whether words are no name before the small ones: `a Tuttle before she married`, `Mädchenname Vogel`."""
+    return piece[0].is_small or (piece[-1].is_small and not piece[0].is_given) or piece[0].plain in AT_BIRTH
 
 
 def _is_called(piece: Sequence[Token]) -> bool:

@@ -61,7 +61,7 @@ TITLES = _words(
     pfr bgm sac kooliopetaja frl pralat sp detective ifjabb idosebb ald mayoress governor bosun skipper schoolmaster schoolmistress postmaster postmistress headmaster
     headmistress stationmaster farmer engineer wpc pc hrh emeritus emerita rsm csm sqms cqms uff krahvinna vabaharra ankefru sera ucitel ucitelka rajah maharajah nawab tathair матушка батюшка
     kingi kuini cardinal kardinal pope papst deacon deaconess curate rector
-    fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
+    dokter doktors daktaras fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
 )
 """Titles, ranks and offices before a name. Many are also abbreviations of given names; see `EITHER`."""

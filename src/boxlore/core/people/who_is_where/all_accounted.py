@@ -86,6 +86,8 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
             doubted.add(id(item))  # `Le mariage de Luc et Anne`
         if item.joined == "and" and not before.person.is_person and _is_of_animals(before.person.words):
             doubted.add(id(item))  # `with the horses Duke and Bonny`
+    for head in (item for item in items if not item.width and _is_of_animals(item.person.words)):
+        doubted |= {id(item) for item in items if item.part == head.part}  # `Pferde: Max und Moritz`
     if doubted or any(item.person.asks and item.width and not item.is_several for item in items):
         doubted |= {id(item) for item in names if not (item.person.note or _is_surely_known(item, known))}
     doubted |= {id(item) for item in _unknown_alone(items, known)} - plain

@@ -18,6 +18,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.words_table import TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.before_things import is_before_a_thing
 from boxlore.core.people.who_is_where.item_words import begins_person
@@ -31,13 +32,13 @@ from boxlore.core.people.who_is_where.small_words_table import (
     SIDE_OF,
     WITH,
 )
-from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element
+from boxlore.core.people.who_is_where.tokens import MARKERS_OF_NAMES, ROW_KINDS, Element
 
 BESIDE_SIDES = ("left", "right")
 POSTURES = table.ROW_CLASSES[3:]
 _IS = ("verb", *POSTURES)
 _BEGIN = ("comma", "end", "colon", "and", "dash", *ROW_KINDS)
-_ANCHOR = ("word", "my", "me", "and", "of")
+_ANCHOR = ("word", "my", "me", "and", "of", "note")
 _LONGEST = 9
 _OF = SIDE_OF | OF
 
@@ -149,7 +150,8 @@ def _does(words: Sequence[Element]) -> tuple[int, int] | None:
 
 def _is_small(word: Element) -> bool:
     """A word that may be of a verb: `se` of `se cache` too, which is `with` of another language."""
-    return word.kind == "word" or word.text == "se"
+    is_marker = word.text.endswith(".") or word.plain in MARKERS_OF_NAMES  # `Kari Nygård f. Haugen`
+    return (word.kind == "word" and not is_marker) or word.text == "se"
 
 
 _MOST_WORDS_OF_A_VERB = 3
@@ -159,4 +161,5 @@ def _is_anchor(words: Sequence[Element]) -> bool:
     """Whether each of the words between two `and` begins with somebody: a name, or kin behind an article or `my`."""
     first = words[0]
     is_somebody = first.kind in ("my", "me") or first.is_large or first.plain in ARTICLES or bool(relation(first))
+    is_somebody = is_somebody or first.plain in TITLES  # `Ved siden af fru Bruun`
     return is_somebody and begins_person(words) and words[-1].kind not in ("and", "of")

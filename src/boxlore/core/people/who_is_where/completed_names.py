@@ -20,7 +20,7 @@ from boxlore.core.people.who_is_where.kin_words import owned_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES, DENY, SUBJECTS
-from boxlore.core.people.who_is_where.tokens import elements_of
+from boxlore.core.people.who_is_where.tokens import PLACES, elements_of
 from boxlore.core.statements import fold
 
 
@@ -28,7 +28,7 @@ def complete_names(items: Sequence[Item], known: KnownNames) -> None:
     """Give each name what stands in brackets behind it, where that is a part of the name."""
     for item in items:
         words, note = item.person.words, item.person.note
-        if not (item.is_name and item.person.is_person and note) or item.is_beside:
+        if not (item.is_name and item.person.is_person and note) or item.is_beside or item.person.asks:
             continue
         pieces = (note, *note.split(", ")) if ", " in note else (note,)
         told = next((piece for piece in pieces if _goes_with(words, piece, known)), "")
@@ -67,7 +67,8 @@ def _tells_what(note: str) -> bool:
     if fold(first) in SUBJECTS and not any(word[0].isupper() for word in others):
         return True  # `They were married`
     begins = elements_of(note)[0]
-    if is_my(begins) or fold(first) in DENY or owned_relation(begins):
+    tells_where = begins.kind in ("nextto", "with", "beside head", *PLACES)
+    if tells_where or is_my(begins) or fold(first) in DENY or owned_relation(begins):
         return True  # `Meine Schwester`, `Siskoni`, `Não Luísa`
     words = [fold(word).rpartition("'")[2] for word in note.replace("’", "'").split()]
     return all(word in NOUNS or word in ARTICLES or _is_no_name(word) for word in words)

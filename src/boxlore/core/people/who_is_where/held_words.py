@@ -21,6 +21,7 @@ from boxlore.core.people.names.tokens import Token, starts_with, tokens_of, writ
 from boxlore.core.people.names.words_table import (
     FAMILY_WORDS,
     JOINED_SUFFIXES,
+    KIN_ALONE,
     KIN_BEHIND,
     KIN_WORDS,
     MARKERS,
@@ -60,7 +61,8 @@ def question_of_name(words: str) -> str:
     at = at or next((at for at in range(1, len(tokens) - 1) if _is_between_names(tokens, at)), 0)
     if at:
         return f"Who is meant by “{words}”: {written(tokens[:at])}?"
-    names = [written(name) for name in (_people(tokens) if "," not in words else _listed(words))]
+    people = [*_counted_by_letters(tokens)] or (_people(tokens) if "," not in words else _listed(words))
+    names = [written(name) for name in people]
     return f"Are “{words}” several people: {'; '.join(names)}?" if len(names) > 1 else ""
 
 
@@ -74,7 +76,8 @@ def _is_held(token: Token) -> bool:
 def _is_between_names(tokens: Sequence[Token], at: int) -> bool:
     """Whether `of`, which is `or` in Dutch, or `o` stands before a given name: `Anna Visser of Truus`."""
     is_titled = tokens[0].plain in TITLES or tokens[0].plain in RELIGIOUS_TITLES
-    return tokens[at].text in ("of", "o") and tokens[at + 1].is_given and not is_titled
+    is_called = tokens[at + 1].is_given or tokens[at + 1].plain in KIN_WORDS
+    return tokens[at].text in ("of", "o") and is_called and not is_titled
 
 
 def _behind_markers(tokens: Sequence[Token]) -> set[int]:
@@ -106,18 +109,30 @@ def _listed(words: str) -> Iterator[Sequence[Token]]:
         yield from pieces
 
 
+def _counted_by_letters(tokens: Sequence[Token]) -> Iterator[Sequence[Token]]:
+    """`Ethel`, `Dot` and `Stan` of `Ethel B Dot C Stan`: letters without a point that count between given names."""
+    letters = tokens[1::2]
+    counts = all(len(token.text) == 1 and token.text.isupper() for token in letters)
+    follow = "".join(token.text for token in letters) in "BCDEFGHIJ"
+    if len(tokens) > 2 and len(tokens) % 2 and counts and follow and all(token.is_given for token in tokens[::2]):
+        yield from ([token] for token in tokens[::2])
+
+
 def _begins_another(tokens: Sequence[Token], begins: int, at: int) -> bool:
     before, token, behind = tokens[at - 1], tokens[at], tokens[at + 1 : at + 2]
     is_named = any(name.is_given for name in tokens[begins:at])  # of `Great Aunt Sophie` none is
     leads = is_named and not marks_child(token) and (token.plain in KIN_WORDS or token.plain in WIFE_TITLES)
+    if is_named and not behind and token.plain in KIN_ALONE and not (token.is_given or token.is_small):
+        return True  # `Auntie Nora Mum`
     if leads and behind and not (behind[0].is_small or token.is_given or token.is_particle or token.is_initial):
         return not (before.is_small or before.plain in _OF_NAMES)
     sexes = (WOMEN_ALONE, MEN_ALONE)
     names = {name.plain for name in tokens[begins:at]}
     is_other = any(names & one and token.plain in other for one, other in (sexes, sexes[::-1]))
     has_particle = tokens[begins].is_given and any(name.is_particle for name in tokens[begins:at])
+    ends = next((name for name in tokens[at + 1 :] if not name.is_particle), token)
     goes_on = has_particle and _is_of_a_family(before) and token.is_given and token.plain not in FAMILY_TOO
-    return bool(behind) and (is_other or (goes_on and _is_of_a_family(behind[0])))
+    return bool(behind) and (is_other or (goes_on and _is_of_a_family(ends)))
 
 
 def _is_of_a_family(token: Token) -> bool:

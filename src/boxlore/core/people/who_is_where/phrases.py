@@ -64,6 +64,8 @@ class _Phrase:
     notes: Sequence[str]
     brackets: Sequence[Element]
     """The notes as elements, those inside of the name too."""
+    inside: Sequence[Element]
+    """Those of them that stand within the words: `Mabel Pell (later Oakes) at one end`."""
     before: str
     """The kind of the mark behind the words: they stand before a comma."""
     following: Sequence[Element]
@@ -100,7 +102,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     opens = len(reader.items) == reader.part_begins
     doubted = any(_doubts(note) for note in brackets)
     told = between(words, reader.text)
-    phrase = _Phrase(words, told, whole, notes, brackets, before, following, opens, doubted)
+    phrase = _Phrase(words, told, whole, notes, brackets, inside, before, following, opens, doubted)
     any(production(reader, phrase) for production in _PRODUCTIONS)
 
 
@@ -220,6 +222,10 @@ def _rest_of_a_name(reader: Reader, phrase: _Phrase) -> bool:
     if not goes_on:
         return False
     last = reader.items[-1]
+    if any(word.istitle() for word in last.person.note.split()[1:]):  # `…, who is like her aunt Elsa Holm, née Berg`
+        asks = last.person.asks or f"Is “{goes_on}” told of “{last.person.words}”?"
+        last.person = replace(noted(last.person, goes_on, *phrase.notes), asks=asks)
+        return True
     if _is_quoted(goes_on):
         asks = f"Is {goes_on} {last.person.words}, or somebody else?"
         person = noted(Placed(goes_on, 0, asks=asks, is_person=False), *phrase.notes)
@@ -327,6 +333,8 @@ def _somebody(reader: Reader, phrase: _Phrase) -> bool:
     """somebody (`somebody`): one person, the two of `Mr. and Mrs. Pell`, or words that ask"""
     for person, is_name in people_named(reader, phrase.words, phrase.told):
         unsure = person.unsure or phrase.doubted
+        kept = f"{person.words} {person.note}"
+        person = noted(person, *(note.text for note in phrase.inside if note.text not in kept))
         add(
             reader,
             noted(replace(person, unsure=unsure), reader.ahead.note, *phrase.notes),
@@ -498,7 +506,9 @@ def _goes_on(reader: Reader, told: str) -> bool:
     """Whether the words go on with the name before them: `Rusk, Jr.`, `Joan Rusk, née Pell`."""
     last = reader.items[-1]
     first = told.split()[0].rstrip(".")
-    is_title = first.lower() in TITLES and (first.lower() not in _MARKS_TOO or not first.islower())
+    behind = told.split()[1:2] if fold(first) in small_words.ARTICLES else []
+    is_title = bool(behind) and fold(behind[0]) in TITLES  # `Sra. Ruiz, la señora Navarro`
+    is_title = is_title or (first.lower() in TITLES and (first.lower() not in _MARKS_TOO or not first.islower()))
     if not last.is_name or reader.joined or is_title:
         return False
     before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)

@@ -20,8 +20,8 @@ en | standing | standing|standing row|those standing
 en | kneeling | kneeling|kneeling row|crouching|squatting
 en | lying | lying|lying down|reclining
 en | row | row
-en | ltr | from l to r|from l to rt|reading from the left|lft to rt|lft to rgt|lt to rt|lft-rt|l to rt|from lft|fr left|from l|left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|then going right|going right|then working right|then right from there|starting from the left|starting at the left
-en | rtl | rt to lft|rt to lt|r to lft|from rt|right to left|from right to left|r to l|r-l|then going left|going left|then moving left|then working left|working left|from right|from the right|reading from right|reading from the right|from r to l|starting from the right|starting at the right
+en | ltr | from l to r|from l to rt|reading from the left|lft to rt|lft to rgt|lt to rt|lft-rt|l to rt|from lft|fr left|from l|left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|then going right|going right|then working right|then right from there|starting left|starting on the left|starting from left|starting from the left|starting at the left
+en | rtl | rt to lft|rt to lt|r to lft|from rt|right to left|from right to left|r to l|r-l|then going left|going left|then moving left|then working left|working left|from right|from the right|reading from right|reading from the right|from r to l|starting right|starting on the right|starting from right|starting from the right|starting at the right
 en | clockwise | clockwise|going clockwise
 en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|counter clockwise|anti clockwise
 en | left | left half|the left half|lft|far lft|leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left hand side|on the left hand side|left-hand side|on the left-hand side|on left

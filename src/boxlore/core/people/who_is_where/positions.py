@@ -170,7 +170,7 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
     them (`Anna, Ruth and Tom standing`), or the words say `everyone` (`Anna, Ruth, all standing`)."""
     item = reader.items[-1]
     if element.kind in ROW_KINDS:
-        joined = True
+        joined, following = True, item
         for earlier in reversed(reader.items[reader.part_begins :]):
             inherited = (
                 earlier is item and reader.row_heads and earlier.row == reader.row
@@ -179,13 +179,16 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
                 earlier is not item and (earlier.side or earlier.position or earlier.from_right)
             ):
                 break
+            told_apart = earlier is not item and (earlier.person.note or earlier.is_beside) and not following.joined
+            if told_apart and not everyone:
+                break  # `Mum beside him, me and Stan at the back`
             if not (earlier is item or item.joined in ("and", "too") or everyone):
                 _ask_whether_too(earlier, item, element)
                 break
             earlier.row, earlier.has_place = element.kind, True
             if not of_all or (joined and earlier.joined == "with"):  # `Anna and Tom, with Pa behind`
                 break
-            joined = joined and earlier.joined == "and"
+            joined, following = joined and earlier.joined == "and", earlier
     elif element.kind in (*table.DIRECTIONS, *table.ORDERS):
         for earlier in reader.items:
             _direct(reader, earlier, element.kind)

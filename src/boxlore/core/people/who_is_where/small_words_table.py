@@ -210,7 +210,7 @@ BLESSED_WITH = frozenset(
     "aere ait alma ame anima atilsi bekeben bless descanse fred frid friede frieden gloria hebbe ilsisi kerge "
     "lepaa levatkoon mieru minne nyugodjek nyugodjon nyugosztalja odpoczynek pace paix paz peace piemina pokoji "
     "pokoju puhaku r.i.p rahu rahus ramybeje rauha rauhassa repose rest rip ruhe seelig selig slavu smiltis soul "
-    "swiec temaga valsigna velsigne vrede ziel память пухом упокои царствие царствия царство".split()
+    "buonanima zaliger salig q.e.p.d qepd swiec temaga valsigna velsigne vrede ziel память пухом упокои царствие царствия царство".split()
 )
 """What is wished to the dead: rest, peace, glory."""
 
@@ -424,7 +424,7 @@ SAYING = frozenset(
 LEAD_TO_WHAT_IS_SAID = ("that", "it", "this", "dass", "et", "que", "che", "dat", "at", "att", "что", "ze", "hogy")
 
 SAID_BY = frozenset(
-    "according laut selon segun secondo segundo volgens ifolge enligt mukaan по wedlug podle szerint".split()
+    "according laut d'apres selon segun secondo segundo volgens ifolge enligt mukaan по wedlug podle szerint".split()
 )
 """Words before whoever says so: `according to Ethel`."""
 

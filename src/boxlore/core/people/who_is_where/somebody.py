@@ -160,7 +160,7 @@ def _several(item: _Item) -> Named | None:
     if group and group.led and group.end == len(words):
         who = "Who is" if group.some and how_many(words) == 1 else "Who are"
         return Placed(told, 0, unsure=item.unsure, asks=f"{who} “{told}”{_both(words)}?", is_person=False), False
-    if len(words) > 1 and all(_is_own_alone(word) for word in words):
+    if len(words) > 1 and _are_own_or_called(words):
         asks = f"Are “{told}” several people: {'; '.join(word.text for word in words)}?"
         return Placed(told, 0, unsure=item.unsure, asks=asks, is_person=False), False  # `me mum dad`
     if both := _families(words):
@@ -274,6 +274,13 @@ def _families(words: Sequence[Element]) -> str:
 def _is_own_alone(word: Element) -> bool:
     """`me`, `mum`: the teller or her own, by one word that is small."""
     return word.text.islower() and (word.kind == "me" or word.plain in KIN_ALONE) and not is_my(word)
+
+
+def _are_own_or_called(words: Sequence[Element]) -> bool:
+    """`me mum dad`, `mum dad ronnie`: the teller's own, and given names typed small, of which no kin word leads one."""
+    own = [_is_own_alone(word) for word in words]
+    called = all(word.text.islower() and token_of(word.text).is_given for word in words[2:])
+    return all(own) or (called and own[:2] == [True, True])
 
 
 def _both(words: Sequence[Element]) -> str:

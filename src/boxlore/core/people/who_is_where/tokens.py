@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import pairwise
 
+from boxlore.core.people.names.another_family_name import SHORTENED_EARLIER
 from boxlore.core.people.names.lists_table import SHORTENED_GIVEN
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.words_table import (
@@ -197,7 +198,7 @@ def _ends_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> bool
 
 def _keeps_its_point(word: str) -> bool:
     """Whether a point behind a word shortens it: `Mrs.`, `J.H.`, `geb.` (but not `born.`, which ends a sentence)."""
-    marks_name = fold(word[:-1]) in MARKERS_OF_NAMES and len(word) < 6
+    marks_name = (fold(word[:-1]) in MARKERS_OF_NAMES and len(word) < 6) or fold(word[:-1]) in SHORTENED_EARLIER
     pieces = [piece for piece in re.split(r"[.-]+", fold(word)) if piece]
     joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
     shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN or fold(word).endswith(SHORTENED_SON)

@@ -13,41 +13,26 @@ Each asks, and offers the names that the words hold; nobody is made of them unti
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from itertools import pairwise
 
 from boxlore.core.people.names.lists_table import FAMILY_TOO
+from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.denied_elsewhere import ask_of_denied
 from boxlore.core.people.who_is_where.held_words import BETWEEN_WHOM, question_of_name
 from boxlore.core.people.who_is_where.item_words import is_my
-from boxlore.core.people.who_is_where.kin_words import own_relation, relation
+from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.small_words_table import RELATIVES
 from boxlore.core.people.who_is_where.surely_a_name import is_given_somewhere
-from boxlore.core.people.who_is_where.takers_table import TOOK
 from boxlore.core.people.who_is_where.tokens import Element, elements_of
 from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
 from boxlore.core.people.who_is_where.written_out import ROWS
 from boxlore.core.statements import fold
-
-
-def _ask_before_what_is_denied(items: Sequence[Item]) -> None:
-    """Let a name ask before a comma and small words of which one says that somebody is not in the picture or took it:
-    `Martha Zimmermann, geborene Lohse ist nicht dabei`."""
-    for before, item in pairwise(items):
-        told = elements_of(item.person.words) if item.person.words else []
-        denies = bool(told) and told[0].plain in small_words.DENY | small_words.NOT_IN_IT  # `Anna, not Ruth`
-        goes_on = bool(told) and not denies and told[0].text.islower() and not (is_my(told[0]) or relation(told[0]))
-        asks = bool(item.person.asks) and not item.person.is_person and goes_on and before.part == item.part
-        tells = any(word.plain in small_words.NOT_IN_IT or word.plain in TOOK for word in told)
-        if asks and tells and not item.joined and before.is_name and before.person.is_person:
-            question = f"Is “{before.person.words}” in the picture?"
-            before.person, before.is_name = replace(before.person, asks=question, is_person=False), False
-
 
 _ANYWHERE = frozenset("and et en och og ja ir un und a oraz agus m. med mit with con com avec kanssa koos и с".split())
 _LEADS = frozenset("and et och og ja ir und oraz agus y e i и m. with avec".split())
@@ -58,6 +43,7 @@ one letter join family names too, and `a` and `un` are articles before a word.""
 _BARS = ("Bar", "Bars")
 """`D.S.O. and Bar`: an honour given twice."""
 
+_PET_FORMS = frozenset(form for _, *forms in SHORT_FORMS for form in forms)
 _ASIDE = re.compile(r"""\([^()]*\)|["“„«'‘][^"”“»']*["”“»'’](?!\w)""")
 _MOST_WORDS = 9
 """Of somebody described without a name (`the boy on the pony behind the fence`): more are a sentence."""
@@ -65,7 +51,7 @@ _MOST_WORDS = 9
 
 def ask_of_what_is_no_person(items: Sequence[Item], known: KnownNames) -> None:
     """Let whoever is told with confidence ask, of whom the words as a whole are no name and no description."""
-    _ask_before_what_is_denied(items)
+    ask_of_denied(items)
     rows = {item.row for item in items if item.row in ROWS}
     for item in items:
         person = item.person
@@ -85,7 +71,7 @@ def _of_a_name(item: Item, known: KnownNames, *, rows: int) -> str:
         names = [" ".join(name) for name in _parted(told, joins)]
         return _several(words, names) if len(names) > 1 else f"Is “{words}” {''.join(names)}?"
     rows_tell = rows > 1 or (rows == 1 and len(told) > _GIVEN_OF_ONE)
-    alone = rows_tell and not (item.joined or "," in words) and _are_called_by_each(words, known)
+    alone = rows_tell and not (item.joined or "," in words) and _are_called_by_each(words, known, len(told))
     return _several(words, words.split()) if alone else question_of_name(words)
 
 
@@ -113,13 +99,14 @@ def _parted(told: Sequence[str], joins: Sequence[int]) -> Iterator[Sequence[str]
         begins = at + 1
 
 
-def _are_called_by_each(words: str, known: KnownNames) -> bool:
+def _are_called_by_each(words: str, known: KnownNames, several: int) -> bool:
     """`Ethel Ada Winnie`, `Bert Ern`: given names, of which the last is no family name."""
     tokens = tokens_of(words)
     are_given = len(tokens) > 1 and all(is_given_somewhere(token, known) and token.text.isalpha() for token in tokens)
     last = tokens[-1].plain
     leads = any(token.plain in KIN_WORDS or token.plain in TITLES for token in tokens)
-    return are_given and not (leads or known.is_family(last) or last in FAMILY_TOO)
+    is_family = known.is_family(last) or (last in FAMILY_TOO and not (several > _GIVEN_OF_ONE and last in _PET_FORMS))
+    return are_given and not (leads or is_family)
 
 
 def _of_a_description(words: str) -> str:
