@@ -226,7 +226,7 @@ def measure(folder: Path, items: int) -> dict[str, float]:
     time.sleep(1)
     our_keys = keys(window, 100)
     middle = items // 2
-    window.press("\x1bOR", "All items")
+    window.press("\x1bOR", "All photographs")
     pages = [window.press("\x1b[6~", "SYA-") for _ in range(30)]
     window.press(str(middle), "1 found")
     window.press("\r", f"SYA-{middle:04d}")
@@ -234,7 +234,7 @@ def measure(folder: Path, items: int) -> dict[str, float]:
     pictures = [window.press("\x1b[6~", f"SYA-{middle + at:04d}") + window.until("▀▀▀") for at in range(41, 72)]
     window.press("x", "saved")
     others = other_keys(window, 5)
-    window.press("\x1bOR", "All items")
+    window.press("\x1bOR", "All photographs")
     window.rest()
     found = {words: window.press(words, " found") for words in SEARCHES}
     window.end()

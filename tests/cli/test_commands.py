@@ -114,7 +114,7 @@ def test_tell_from_a_table_takes_what_it_can(run, mine: Path, tmp_path: Path) ->
         out.writerow(["TRA-0001", "place", "", "", "not-known", ""])
     code, _, err = run("-c", mine, "tell", "--from", table)
     assert code == 1
-    assert "Line 3: There is no item TRA-9999" in err and "Line 4: There is no field “colour”" in err
+    assert "Line 3: There is no photograph TRA-9999" in err and "Line 4: There is no field “colour”" in err
     code, out, _ = run("-c", mine, "show", "TRA-0001", "--json")
     told = {one["words"]: one for one in rows(out)[0]["statements"]}  # type: ignore[union-attr]
     assert (told["Fish on Fridays"]["audience"], told["Fish on Fridays"]["sure"]) == ("family", "likely")
@@ -214,7 +214,7 @@ def test_the_shell_finishes_what_was_half_typed(run, mine: Path) -> None:  # typ
 
 
 WRONG = [
-    (["show", "TRA-9999"], 2, "There is no item TRA-9999 here."),
+    (["show", "TRA-9999"], 2, "There is no photograph TRA-9999 here."),
     (["show", "3//4"], 2, "is no mark"),
     (["tell", "TRA-0001", "story"], 2, "Which item, which field, which words?"),
     (["tell", "TRA-0001", "story", "x", "--sure", "quite"], 2, "Use one of: sure, likely, guess, not-known."),

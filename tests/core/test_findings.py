@@ -21,7 +21,7 @@ def test_one_is_one_and_all_others_are_several(said: tuple[int, str], words: str
     assert several(*said) == words
 
 
-NO_ITEM = "There is no item TRA-{} here. boxlore find shows what there is."
+NO_ITEM = "There is no photograph TRA-{} here. boxlore find shows what there is."
 
 
 def test_few_faults_are_told_each_in_the_order_of_their_lines() -> None:

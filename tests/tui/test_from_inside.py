@@ -21,9 +21,9 @@ from boxlore.tui.screens.person_actions import ABOUT
 from boxlore.tui.screens.statements import CORRECT, REST, STRIKE
 
 SAID = [
-    ("Run boxlore verify.", "Run “Keep safe”, “Read the scans again”."),
-    ("`boxlore verify` tells more.", "“Keep safe”, “Read the scans again” tells more."),
-    ("boxlore verify --mend notes its place; all stays.", "“Keep safe”, “Read the scans again”; all stays."),
+    ("Run boxlore verify.", "Run “Keep safe”, “Check the scans”."),
+    ("`boxlore verify` tells more.", "“Keep safe”, “Check the scans” tells more."),
+    ("boxlore verify --mend notes its place; all stays.", "“Keep safe”, “Check the scans”; all stays."),
     ("boxlore housing what MARK lists them.", "“List and find” (F3) lists them."),
     ("boxlore people list shows everyone.", "“Put right”, “People” shows everyone."),
     ("(boxlore people audience --item ITEM family --field FIELD).", "(“Who says so” (F4), “Who may see it”)."),
@@ -41,8 +41,8 @@ SAID = [
     ("say so: boxlore people tell “Ann R.” living yes.", "say so: “Put right”, “People”."),
     ("tell it: boxlore tell ITEM FIELD TEXT.", "tell it: at the photograph, under that question."),
     ("boxlore -c ITS-FOLDER tell --from FILE.", "“Take in”, “Answers on paper”."),
-    ("or say --backs apart.", "or say “items of their own”."),
-    ("say --backs apart for an item of its own.", "say “items of their own” for an item of its own."),
+    ("or say --backs apart.", "or say “numbers of their own”."),
+    ("say --backs apart for an item of its own.", "say “numbers of their own” for an item of its own."),
     ("`--longest 4000` makes one.", "“How large?” makes one."),
     ("or leave --archive out.", "or leave “The archive’s own settings” out."),
     ("such as --box 7 --folder 1.", "such as 7 in “Box”, 1 in “Folder in that box”."),

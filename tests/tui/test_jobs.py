@@ -144,14 +144,14 @@ def test_boxes_are_joined_renumbered_and_closed_up_by_the_menu(folder: Path) -> 
     assert start(folder, "merge", what="5", into="4", do="yes")[0].startswith("Done: merge.")
     assert start(folder, "renumber", pairs="4=7; 3=4")[0] == shown
     assert start(folder, "renumber", pairs="4=7; 3=4", do="yes")[0].startswith("Done: renumber.")
-    start(folder, "move", what="TRA-0003", into="4")
+    start(folder, "move", what="TRA-0003", into="4", do="yes")
     assert start(folder, "close_up", mark="7")[0] == shown
     assert start(folder, "close_up", mark="7", do="yes")[0].startswith("Done: ")
     assert start(folder, "close_up", mark="7", do="yes") == ["Nothing would change."]
     with open_collection(folder, write=False) as collection:
         kept = {record.number: record.mark.short for record in records(collection) if record.mark}
-    assert start(folder, "take_back", do="no")[0].startswith("This is what would be taken back; nothing is changed yet")
-    assert start(folder, "take_back")[0].startswith("This is what would be taken back; nothing is changed yet")
+    assert start(folder, "take_back", do="no")[0].endswith("; nothing is changed yet.")
+    assert start(folder, "take_back")[0].startswith("This is what would be taken back: ")
     for _ in range(3):
         assert start(folder, "take_back", do="yes")[0].startswith("Taken back: ")
     with open_collection(folder, write=False) as collection:
@@ -215,7 +215,7 @@ def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
     assert start(folder, "pages")[0] == f"{folder / 'pages/index.html'}: {ONE_SHOWN}"
     ours = start(folder, "pages", to="family", out="for us", voice="yes")
     assert ours[2].startswith("They hold what only the family may see")
-    assert start(folder, "offer")[0] == f"{folder / 'offer'}: 2 items, 1 thumbnail."
+    assert start(folder, "offer")[0] == f"{folder / 'offer'}: 2 photographs, 1 thumbnail."
     answered = (folder / "offer" / "offer.csv").read_text("utf-8-sig").splitlines()
     (folder / "answer.csv").write_text("Number,Wanted\nTRA-0001,no\nTRA-0002,yes\nTRA-0009,yes\n", "utf-8")
     assert answered[0].startswith("Number,")
@@ -229,9 +229,9 @@ def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
 
 
 def test_what_is_taken_in_by_the_menu(folder: Path, tmp_path: Path) -> None:
-    assert start(folder, "without_scan", count="3", box="4") == ["3 items: TRA-0003 to TRA-0005."]
+    assert start(folder, "without_scan", count="3", box="4") == ["3 photographs: TRA-0003 to TRA-0005."]
     assert start(folder, "scan", number="TRA-0003", file=str(tmp_path / "from the scanner" / "quay_f.jpg")) == [
-        "TRA-0003: these very pictures are here already."
+        "TRA-0003: a picture of the same bytes is here already."
     ]
     late = tmp_path / "late.jpg"
     Image.new("RGB", (60, 40), (9, 9, 9)).save(late)
@@ -262,12 +262,12 @@ def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:
     assert start(folder, "container", mark="5", at="hall", materials="PVC") == ["Kept: Box 5, hall."]
     shown = start(folder, "move", what="TRA-0002", into="5", do="no")
     assert shown[0].startswith("This is what would change") and "TRA-0002: 3/12/1 → 5/1" in shown[1]
-    assert start(folder, "move", what="TRA-0002", into="5")[0].startswith("Done: move")
+    assert start(folder, "move", what="TRA-0002", into="5", do="yes")[0].startswith("Done: move")
     assert start(folder, "move", what="TRA-0002", into="5")[0] == "Nothing would change."
     assert start(folder, "lend", what="TRA-0002", lender="Joan", due="2030-01-02") == [
-        "1 item on loan from Joan, due 2030-01-02."
+        "1 thing on loan from Joan, due 2030-01-02."
     ]
-    assert start(folder, "lend", what="TRA-0002", how="back") == ["1 item given back."]
+    assert start(folder, "lend", what="TRA-0002", how="back") == ["1 thing given back."]
     assert start(folder, "climate") == ["No log is kept yet. Name a logger’s CSV file, and where it lay."]
     assert start(folder, "climate", reading="18C 45%", at="hall")[0] == "hall"
     assert start(folder, "verify") == ["2 scans read; all as they were."]
@@ -319,7 +319,7 @@ def test_words_are_struck_everywhere_once_the_list_was_seen(folder: Path) -> Non
         item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
         Teller(collection).tell(item, "story", "He sold the farm to Pihlak.", Telling())
     seen = start(folder, "strike", words="Pihlak")
-    assert seen[0] == "1 answer would be struck. Nothing is struck yet; do it again with “yes”."
+    assert seen[0] == "1 answer would be struck; nothing is changed yet."
     assert seen[1] == "  story: He sold the farm to Pihlak."
     assert start(folder, "strike", words="Pihlak", do="yes")[0].startswith("Struck.")
     assert start(folder, "strike", words="TRA", do="yes")[0] == "Nothing was struck."  # the numbers stay
@@ -376,9 +376,9 @@ def test_a_transfer_that_names_the_living_is_made_once_the_list_was_read(folder:
         item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0002") or "")
         Teller(collection).tell(item, "person", "Anna Berg", Telling())
         Teller(collection).tell(item, "story", "Anna Berg laughed.", Telling())
-    with pytest.raises(WrongUse, match=r"found 1 living person in [0-9]+ places?; each is a row of"):
+    with pytest.raises(WrongUse, match=r"found 1 living person in [0-9]+ mentions?; each is a row of"):
         start(folder, "transfer")
-    assert start(folder, "transfer", read="yes")[0].startswith("The places where living people are named: ")
+    assert start(folder, "transfer", read="yes")[0].startswith("Where living people are named: ")
 
 
 def test_what_stands_under_the_keeper_is_given_to_a_teller(folder: Path) -> None:

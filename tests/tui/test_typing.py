@@ -429,7 +429,7 @@ def test_the_same_people_for_several_picked_in_the_list(terminal: Opens, folder:
     window = terminal("-c", folder, *SIT, columns=100, rows=34)
     window.wait_for("Tell me about")
     window.send("⟨Tab⟩Jaan Tamm⟨Enter⟩⟨F3⟩")
-    window.wait_for("All items")
+    window.wait_for("All photographs")
     window.send("⟨Down⟩⟨Ins⟩⟨Ins⟩⟨F8⟩")
     window.wait_for("2 picked: as in TRA-0001")
     window.send("1")
@@ -443,7 +443,7 @@ def test_the_same_people_for_several_picked_in_the_list(terminal: Opens, folder:
 def test_a_newcomer_with_only_the_guide_captions_three(terminal: Opens, folder: Path, told: Told) -> None:
     """Every key pressed here is one that the guide's “Your first three photographs” names."""
     window = terminal("-c", folder, "sit")
-    window.wait_for("F1 Help")
+    window.wait_for("F1 Guide")
     window.send("⟨F1⟩")
     window.wait_for("Your first three photographs")
     window.send("⟨Down⟩" * 12)
@@ -468,7 +468,7 @@ def test_the_screen_at_three_sizes(terminal: Opens, pictured: Path, size: tuple[
     whole = ("Page for the teller: http://127.0.0.1:", "Tell me about this photograph", "Ctrl+Q Leave", "TRA-0001")
     window.wait_for(lambda shown: all(one in shown for one in whole) and ("▀▀▀▀▀" in shown) == wide)
     window.send("⟨F3⟩")
-    window.wait_for("All items")
+    window.wait_for("All photographs")
     window.send("⟨Esc⟩⟨^Q⟩")
     assert window.wait() == 0
 

@@ -98,7 +98,7 @@ def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
         day.press("4", "Caption slips")
         day.press(key, "Name of the PDF")
         if every or key == "2":
-            day.press("⟨^S⟩", said, "Enter or Esc goes back.")
+            day.press("⟨^S⟩", said, "Enter or Esc goes back")
             day.press("⟨Enter⟩", "Tell me about this photograph.")
         else:
             day.press("⟨Esc⟩", "Lists of the survey")
@@ -107,7 +107,7 @@ def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
     day.press("⟨Esc⟩", "Hand on")
     day.press("5", "Captioned copies")
     day.press("1", "Into which folder?")
-    day.press("⟨^S⟩", f"{count + 1} written", "Enter or Esc goes back.")
+    day.press("⟨^S⟩", f"{count + 1} written", "Enter or Esc goes back")
     day.press("⟨Enter⟩", "Tell me about this photograph.")
     day.press("⟨Esc⟩5", "Transfer to an archive")  # typed ahead, as by somebody who knows the menu
     day.press("5", "New or empty.")
@@ -117,7 +117,7 @@ def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
         day.press("⟨Esc⟩", "Tell me about this photograph.")
         return
     day.press("⟨^S⟩", "The name search found", "Have you read who is named (names-found.csv)?")
-    day.press("⟨Right⟩⟨^S⟩", f"{count} records", "Enter or Esc goes back.")
+    day.press("⟨Right⟩⟨^S⟩", f"{count} records", "Enter or Esc goes back")
     day.press("⟨Enter⟩", "Tell me about this photograph.")
 
 
@@ -148,7 +148,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
     names = ("Jaan Tamm", "Helmi Pell")
     told = [f"Story {n}⟨Tab⟩{names[n % 2]}⟨Enter⟩⟨Tab⟩19{n + 10}⟨Tab⟩Port Chalmers⟨PgDn⟩" for n in range(1, count + 1)]
     day.press("".join(told[:-1]), f"{count} of {count}")
-    day.press(told[-1], "That was the last item.")
+    day.press(told[-1], "That was the last photograph.")
     words = sum(len(f"Story {n}{names[n % 2]}19{n + 10}Port Chalmers") for n in range(1, count + 1))
     least = words + 5 * count  # of each: to the names, to the date, to the place, the name kept, the next photograph
     assert day.pressed - before <= 1.3 * least

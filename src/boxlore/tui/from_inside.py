@@ -49,13 +49,13 @@ PLACES: dict[str, str] = {
     "tell --help": "the guide (F1)",
     "tell --from": "“Take in”, “Answers on paper”",
     "transfer": "“Hand on”, “Transfer to an archive”",
-    "verify": "“Keep safe”, “Read the scans again”",
+    "verify": "“Keep safe”, “Check the scans”",
 }
 """Command, with its second word or an option where that matters -> where its task is inside, as the menu calls it."""
 
 LINES: dict[str, str] = {
     "--archive": "“The archive’s own settings”",
-    "--backs apart": "“items of their own”",
+    "--backs apart": "“numbers of their own”",
     "--backs": "“Backs of photographs that are in already?”",
     "--box": "“Box”",
     "--box 7": "7 in “Box”,",

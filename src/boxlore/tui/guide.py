@@ -76,10 +76,10 @@ AFTER: Sections = (
         "Agreement, rest, recording, closing",
         (
             "Press Esc, “Sit”, “This sitting”. “Agreement” has a text to read out before the first question, and "
-            "notes what was agreed and who gave it. “Rest” and “Close” are there, and what to ask next time.",
+            "notes what was agreed and who gave it. “Rest” and “End the sitting” are there, and what to ask next time.",
             "If a recorder runs: choose “Clap” and clap your hands once. Afterwards give the sound file and where in "
             "it the clap is heard; then everything told can be found in the recording. F4 shows where.",
-            "Something not meant for outside? “Close the last minutes”: that part stays out of every open list.",
+            "Something not meant for outside? “Keep the last minutes from outside”: that part is in no open list.",
         ),
     ),
     (
@@ -94,7 +94,7 @@ AFTER: Sections = (
     (
         "Who tells, and putting right",
         (
-            "The line at the top says who tells. “No teller named”? Esc, “Sit”, “Who tells now”: what was told before "
+            "The line at the top says who tells. “No teller yet”? Esc, “Sit”, “Who tells now”: what was told before "
             "can be given to her all at once.",
             "Esc, “Put right” has everything told of a person, a place or an occasion, to be called something else "
             "everywhere; “Places” says where on the map each is, for all its photographs at once. “Check” lists what "

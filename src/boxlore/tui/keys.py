@@ -25,7 +25,7 @@ class Key:
 
 
 ITEM_KEYS: tuple[Key, ...] = (
-    Key("f1", "guide", "F1", "Help", "This guide."),
+    Key("f1", "guide", "F1", "Guide", "This guide."),
     Key("pagedown", "next_item", "PgDn", "Next", "The next photograph. What you typed is kept."),
     Key("pageup", "item_before", "PgUp", "Before", "The photograph before."),
     Key("ctrl+n", "next_open", "Ctrl+N", "", "The next photograph of which who, when, where or why is not told."),
@@ -37,12 +37,12 @@ ITEM_KEYS: tuple[Key, ...] = (
         "Picture",
         "The picture large: its back, closer, and markers to set, move and take away; PgDn goes on in it.",
     ),
-    Key("f3", "find", "F3", "List", "All items: find words, a number or a place in a box."),
-    Key("f4", "said", "F4", "Who says", "Everything told of this item, by whom; correct, restrict or erase it."),
+    Key("f3", "find", "F3", "List", "All photographs: find words, a number or a place in a box."),
+    Key("f4", "said", "F4", "Who says", "Everything told of this photograph, by whom; correct, restrict or erase it."),
     Key("f5", "not_known", "F5", "Not known", "You asked, and the teller does not know."),
     Key("f6", "audience", "F6", "Who sees", "Who may see this answer: anyone, family, keeper only."),
     Key("f7", "sure", "F7", "How sure", "How sure the teller is: sure, likely, guess."),
-    Key("f8", "same", "F8", "Same", "Same people, same day or same place as the item before."),
+    Key("f8", "same", "F8", "Same", "Same people, same day or same place as the photograph before."),
     Key("f9", "ask_later", "F9", "Ask later", "Come back to this, or note whom to ask."),
     Key("ctrl+l", "language", "Ctrl+L", "", "The language of this answer, and from now on."),
     Key("ctrl+p", "which", "Ctrl+P", "", "Which date, place or person is meant; how a name is read."),
@@ -64,7 +64,7 @@ ITEM_KEYS: tuple[Key, ...] = (
 )
 
 ROW_KEYS: tuple[Key, ...] = (
-    Key("f1", "guide", "F1", "Help", "This guide."),
+    Key("f1", "guide", "F1", "Guide", "This guide."),
     Key("enter", "take", "Enter", "Open", "Open the row."),
     Key("up", "up", "↑", "", "One up."),
     Key("down", "down", "↓", "", "One down."),

@@ -22,7 +22,7 @@ def test_an_offer_goes_out_and_its_answer_comes_back(run, mine: Path, tmp_path: 
     code, out, err = run("-c", mine, "offer", "--answer", listed)
     assert (code, out) == (1, "")
     assert "Line 4: “perhaps” is neither yes nor no." in err
-    assert f"Line {len(rows) + 1}: there is no item TRA-9999 here." in err
+    assert f"Line {len(rows) + 1}: there is no photograph TRA-9999 here." in err
     assert "1 is wanted, 1 is not. Next: boxlore transfer OUT --wanted" in err
     assert f"{len(rows) - 4} lines have neither yes nor no: ask the archive about what is on it." in err
     code, _, err = run("-c", mine, "transfer", tmp_path / "wanted", "--wanted", "--originals", "no", "--yes")

@@ -14,7 +14,7 @@ def test_the_name_search_is_written_down_before_anything_leaves(run, mine: Path,
     assert code == 0
     with open(mine / "names-found.csv", encoding="utf-8-sig", newline="") as file:
         places = list(csv.reader(file))[1:]
-    assert f" living people in {len(places)} places; each is in {mine / 'names-found.csv'}." in err
+    assert f" living people in {len(places)} mentions; each is in {mine / 'names-found.csv'}." in err
     assert "That list is for you; do not hand it on." in err
     assert "Taken as handing over the originals too; --originals no hands over scans only." in err
     assert "people taken as living are withheld from the open part. Read both before you hand them on." in err

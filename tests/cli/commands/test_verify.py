@@ -100,8 +100,8 @@ def test_a_receipt_gives_items_the_references_of_the_archive(run, mine: Path, tm
 
 
 RECEIPTS = [
-    ({"Number": "TRA-9999"}, "There is no item TRA-9999 here."),
-    ({"Number": "9/9/9"}, "There is no item 9/9/9 here."),
+    ({"Number": "TRA-9999"}, "There is no photograph TRA-9999 here."),
+    ({"Number": "9/9/9"}, "There is no photograph 9/9/9 here."),
     ({"Number": "", "Identifier": ""}, "a reference without an item's number or identifier."),
 ]
 

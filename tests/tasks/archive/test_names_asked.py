@@ -65,7 +65,7 @@ def test_what_stays_out_of_an_output_is_listed_and_the_answers_are_taken_by_the_
     listed = collection.folder / "names-found.csv"
     assert left_out(collection, To.FAMILY) == [] and not listed.exists()
     said, asked = left_out(collection, To.OUTSIDE)
-    assert said.startswith(f"Left out of what goes outside: 1 living person in 2 places; each is in {listed}")
+    assert said.startswith(f"Left out of what goes outside: 1 living person in 2 mentions; each is in {listed}")
     assert asked.startswith("2 not decided yet:")
     answer(collection.folder, "not that person")
     assert left_out(collection, To.OUTSIDE) == ["2 answers from the table of names are taken."]

@@ -106,7 +106,7 @@ def test_an_item_is_known_by_its_identifier_alone(mine: Collection) -> None:
     received = send(mine, one("", "PA-2", ident), one("", "PA-3", "urn:uuid:another"), one("", "PA-4"))
     assert references(mine, "TRA-0002") == ["PA-2"]
     assert received.refused == (
-        "Line 3: There is no item urn:uuid:another here.",
+        "Line 3: There is no photograph urn:uuid:another here.",
         "Line 4: a reference without an item's number or identifier.",
     )
 
@@ -176,14 +176,14 @@ def test_a_receipt_of_another_collection_changes_nothing(mine: Collection, rows:
 def test_nothing_of_a_line_that_is_refused_is_taken(mine: Collection) -> None:
     received = send(mine, ("TRA-0777", "", "", "2026/14", "", ""), one("TRA-0001", "PA-1"))
     assert (received.accessions, received.references) == ((), 1)
-    assert received.refused == ("Line 2: There is no item TRA-0777 here.",)
+    assert received.refused == ("Line 2: There is no photograph TRA-0777 here.",)
 
 
 def test_a_line_with_the_identifier_of_the_collection_is_of_the_whole(mine: Collection) -> None:
     accrual = ("", f"urn:uuid:{mine.id}", WHOLE, "2026/131", "", "")
     received = send(mine, ACCESSION, accrual, one("TRA-0777", "PA-1"))
     assert (received.accessions, received.remarks) == (("2026/14", "2026/131"), 0)
-    assert received.refused == ("Line 4: There is no item TRA-0777 here.",)
+    assert received.refused == ("Line 4: There is no photograph TRA-0777 here.",)
 
 
 def test_different_numbers_of_items_are_no_accession_of_the_whole_and_are_asked_about(mine: Collection) -> None:

@@ -65,7 +65,7 @@ def test_filters_go_round_and_a_search_that_is_emptied_shows_all(run: Run, colle
     async def look() -> None:
         async with hands_on(collection) as hands:
             await hands.press("«The regatta.»", "f9", "enter", "f3")
-            assert "All items 8 items" in hands.text
+            assert "All photographs 8 items" in hands.text
             for shown in ("7 items bare", "1 item begun", "0 items told", "1 item to ask", "8 items"):
                 await hands.press("tab")
                 await hands.until(shown)

@@ -30,7 +30,10 @@ def test_each_place_is_asked_about_once(run: Run, folder: Path) -> None:
                 await hands.choose("Hide it", "May be named", "Skip")
                 assert "2 answers are kept. Ctrl+Z takes back the last one." in hands.text
                 await hands.press("ctrl+z")  # and nothing that was told before
-                assert "Taken back: whether 1 place names somebody living." in hands.text and "TRA-0002" in hands.text
+                assert (
+                    "which is out now: whether 1 mention names somebody living." in hands.text
+                    and "TRA-0002" in hands.text
+                )
                 await hands.press("escape")
                 await hands.choose("Hand on", "Names in question")
                 assert "1 of 2 mentions: Mia Tamm" in hands.text and "TRA-0002" in hands.text

@@ -35,11 +35,14 @@ def test_who_may_see_it_and_how_sure_go_round(run: Run, collection: Collection) 
                 await hands.press(key)
                 assert "Nothing is told here yet. Say it first; F4 shows what others said." in hands.text
             await hands.press("«The regatta.»")
-            says = {"family": "for the family only", "keeper": "for the keeper only", "anyone": "for anyone"}
+            says = {"family": "for the family only", "keeper": "for the keeper only"}
             for audience, words in says.items():
                 await hands.press("f6")
                 assert f"“The regatta.”: {words}." in hands.text
                 assert record(collection, 1).first("story").audience == audience
+            await hands.press("f6")  # one key too many opens nothing
+            assert "“The regatta.” is for the keeper only already. F4, “Who may see it” opens it again." in hands.text
+            assert record(collection, 1).first("story").audience == "keeper"
             for words, sure in (("likely", Sure.LIKELY), ("a guess", Sure.GUESS), ("sure", Sure.SURE)):
                 await hands.press("f7")
                 assert f"“The regatta.”: {words}." in hands.text
@@ -53,8 +56,8 @@ def test_of_several_names_the_last_is_meant_and_long_words_are_cut(run: Run, col
         async with hands_on(collection, narrator="Ellen Rourke") as hands:
             await hands.press("tab", "«Jaan Tamm»", "enter", "«Helmi Tamm»", "enter", "f7")
             assert "“Helmi Tamm”: likely." in hands.text
-            await hands.press("shift+tab", "«Forty letters and a few more than forty are here»", "f7")
-            assert "“Forty letters and a few more than forty …”: likely." in hands.text
+            await hands.press("shift+tab", "«Sixty letters and a few more than sixty of them are to be found»", "f7")
+            assert "“Sixty letters and a few more than sixty of them are to be fo…”: likely." in hands.text
         sures = [shown.told.sure for shown in record(collection, 1).shown()]
         assert sures == [Sure.SURE, Sure.LIKELY]
 
@@ -73,7 +76,7 @@ def test_the_arrows_go_round_the_prompts_and_within_the_lines_of_one(run: Run, c
             await hands.press("down", "down")
             assert "▸ Who is in it?" in hands.text
             await hands.press("shift+tab", "pageup")
-            assert "This is the first item." in hands.text
+            assert "This is the first photograph." in hands.text
 
     run(sit())
 
@@ -113,9 +116,9 @@ def test_not_known_is_for_an_empty_prompt_and_undo_puts_back_what_is_half_typed(
             await hands.press("«A quay»", "f5")
             assert "There are words in this answer. “Not known” is for when there is nothing to say." in hands.text
             await hands.press("ctrl+s")
-            assert "Kept." in hands.text
+            assert "Saved." in hands.text
             await hands.press("«, no»", "ctrl+z")
-            assert "Put back as it was." in hands.text
+            assert "Taken back: what was being typed." in hands.text
             await hands.press("tab", "f5")
             assert "Who is in it? Asked, not known." in hands.text
             await hands.press("ctrl+z", "ctrl+z", "ctrl+z")
@@ -151,7 +154,7 @@ def test_undo_goes_back_to_the_item_that_it_was_about(run: Run, collection: Coll
     async def sit() -> None:
         async with hands_on(collection) as hands:
             await hands.press("«One»", "pagedown", "pagedown", "ctrl+z")
-            assert "1 of 8" in hands.text and "Taken back: Story: One." in hands.text
+            assert "1 of 8" in hands.text and "Taken back at TRA-0001, which is out now: Story: One." in hands.text
 
     run(sit())
 
@@ -170,9 +173,9 @@ def test_an_answer_of_an_earlier_sitting_that_is_emptied_is_no_trap(run: Run, fo
                 await hands.press("f4")
                 assert "TRA-0001 · who says so" in hands.text
                 await hands.press("escape", "ctrl+u", "ctrl+z")
-                assert "Put back as it was." in hands.text
+                assert "Taken back: what was being typed." in hands.text
                 await hands.press("pagedown")
-                assert "2 of 8" in hands.text and "Put back as it was." not in hands.text
+                assert "2 of 8" in hands.text and "Taken back: what was being typed." not in hands.text
             assert record(collection, 1).words("date") == "1912"
 
     run(first())
@@ -201,10 +204,13 @@ def test_the_same_as_in_the_item_before(run: Run, collection: Collection) -> Non
     async def sit() -> None:
         async with hands_on(collection) as hands:
             await hands.press("f8")
-            assert "There is no item before this one yet. Look at one, then at this." in hands.text
+            assert "F8 takes over from the photograph looked at before; there is none yet." in hands.text
             await hands.press("pagedown", "f8")
             assert "Nothing is told of TRA-0001 that could be the same here." in hands.text
-            await hands.press("pageup", "tab", "«Jaan Tamm»", "enter", "pagedown", "f8")
+            await hands.press("pageup", "tab", "«Jaan Tamm»", "enter", "pagedown", "f8", "enter")
+            assert "As in TRA-0001" in hands.text  # Enter alone takes over nothing
+            await hands.press("down", "enter", "ctrl+z", "f8", "up")
+            assert "▸ 1 Same people" in hands.text
             await hands.choose("Same people")
             assert "1 taken over from TRA-0001. Ctrl+Z takes it back." in hands.text
             await hands.press("f8", "1")
@@ -220,7 +226,7 @@ def test_a_relation_to_another_item(run: Run, collection: Collection) -> None:
             await hands.press("escape")
             await hands.choose("This photograph", "Related to another", "Same day as")
             await hands.fill("TRA-9999")
-            assert "There is no item TRA-9999 here." in hands.text
+            assert "There is no photograph TRA-9999 here." in hands.text
             await hands.fill("TRA-0003")
             assert "Same day as TRA-0003. Ctrl+Z takes it back." in hands.text
         (related,) = record(collection, 1).related

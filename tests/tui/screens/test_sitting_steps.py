@@ -62,7 +62,7 @@ def test_a_rest_and_going_on(run: Run, collection: Collection) -> None:
             assert "A rest. The time log waits. Enter goes on." in hands.text
             await hands.press("enter")
             assert "Going on." in hands.text
-            await step(hands, "Close: what to ask next time")
+            await step(hands, "End the sitting")
             await hands.fill("the farm; the crossing")
             assert "Leida Rourke: summary" in hands.text and "Next time: the crossing" in hands.text
             assert "Ctrl+Q leaves. “This sitting”, then “Go on” opens it again." in hands.text
@@ -78,7 +78,7 @@ def test_a_rest_and_going_on(run: Run, collection: Collection) -> None:
 def test_esc_at_the_question_of_closing_lets_the_sitting_go_on(run: Run, collection: Collection) -> None:
     async def sit() -> None:
         async with hands_on(collection, size=(120, 60), narrator="Leida Rourke") as hands:
-            await step(hands, "Close: what to ask next time")
+            await step(hands, "End the sitting")
             assert "Closing What to ask next time?" in hands.text
             await hands.press("escape", "escape", "escape")
             await hands.choose("Sit", "This sitting")
@@ -90,16 +90,16 @@ def test_esc_at_the_question_of_closing_lets_the_sitting_go_on(run: Run, collect
 def test_the_recorder_the_clap_and_minutes_that_are_closed(run: Run, collection: Collection) -> None:
     async def sit() -> None:
         async with hands_on(collection, size=(120, 60), narrator="Leida Rourke") as hands:
-            await step(hands, "The recorder runs now")
+            await step(hands, "Note that a recorder runs")
             assert "of the sitting. A clap now lays the recording beside it to the second." in hands.text
             await step(hands, "Clap")
             assert "Clap 1 noted. Find it in the recording afterwards, and give where it is heard." in hands.text
-            await step(hands, "Close the last minutes")
+            await step(hands, "Keep the last minutes from outside")
             for wrong in ("soon", "0", "600"):
                 await hands.fill(wrong, "")
                 assert "Write how many minutes, such as 5." in hands.text
             await hands.fill("2,5", "the war")
-            assert "The last 2,5 minutes are closed for outside." in hands.text
+            assert "The last 2,5 minutes are kept from outside." in hands.text
             await step(hands, "Summary")
             assert re.search(r"Claps at 0:\d\d:\d\d", hands.text)
         assert "the war" in dict(fields(collection, Kind.SITTING))["closed"]
@@ -118,7 +118,9 @@ def test_a_recording_and_a_paper_are_kept(run: Run, collection: Collection, tmp_
     async def sit() -> None:
         async with hands_on(collection, size=(120, 60), narrator="Leida Rourke") as hands:
             await step(hands, "Keep a recording")
-            await hands.fill(str(sound), "twelve", "1")
+            await hands.fill("", "", "")
+            assert "No file is named. Write its path, or look for it with F3." in hands.text
+            await hands.refill(str(sound), "twelve", "1")
             assert "Write minutes and seconds, such as 0:12; and the clap’s number, such as 1." in hands.text
             await hands.refill(str(tmp_path / "none.wav"), "", "")
             assert "There is no file " in hands.text
@@ -197,7 +199,7 @@ def test_before_anybody_tells_only_an_agreement_and_a_story_can_be_chosen(run: R
         async with hands_on(collection, size=(120, 60)) as hands:
             await hands.press("escape")
             await hands.choose("Sit", "This sitting")
-            assert "This sitting: nobody tells yet" in hands.text
+            assert "This sitting: no teller yet" in hands.text
             assert "Agreement" in hands.text and "A story of no picture" in hands.text and "Clap" not in hands.text
 
     run(sit())

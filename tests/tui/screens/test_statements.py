@@ -68,9 +68,9 @@ def test_of_an_item_without_statements_nothing_can_be_done(run: Run, collection:
     async def look() -> None:
         async with hands_on(collection) as hands:
             await hands.press("pagedown", "f4")
-            assert "Nothing is told of this item yet." in hands.text
+            assert "Nothing is told of this photograph yet." in hands.text
             await hands.press("enter", "down")
-            assert "Nothing is told of this item yet." in hands.text
+            assert "Nothing is told of this photograph yet." in hands.text
 
     run(look())
 
@@ -181,13 +181,11 @@ def test_who_is_at_a_marker_is_put_right_and_not_settled(run: Run, pictured: Pat
         run(look(collection))
 
 
-def test_what_nobody_disputes_is_not_settled_and_has_its_history(run: Run, collection: Collection) -> None:
+def test_what_nobody_disputes_is_not_offered_to_be_settled(run: Run, collection: Collection) -> None:
     async def look() -> None:
         async with hands_on(collection) as hands:
             await hands.press("f4", "pagedown", "enter")
-            await hands.choose("Choose which answer is used")
-            assert "Nothing else is said here, so there is nothing to settle." in hands.text
-            await hands.press("enter")
+            assert "Choose which answer is used" not in hands.text and "Take this answer back" in hands.text
             await hands.choose("History")
             assert "History: Story" in hands.text and f"keeper: “{STORY}”" in hands.text
             await hands.press("down", "pagedown", "up", "pageup", "enter")
@@ -278,3 +276,22 @@ def test_words_are_corrected_and_given_to_who_said_them(run: Run, collection: Co
             assert f"keeper: “{STORY}”" in hands.text and f"keeper: “{STORY}!”" in hands.text
 
     run(put_right())
+
+
+def test_what_a_report_only_shows_is_done_from_there_by_one_key(run: Run, collection: Collection) -> None:
+    async def strike() -> None:
+        async with hands_on(collection, (100, 40)) as hands:
+            await hands.press("escape")
+            await hands.choose("Put right", "Strike words everywhere")
+            await hands.press(f"«{STORY}»", "ctrl+s")
+            await hands.until("nothing is changed yet")
+            assert "D does it now. Enter or Esc goes back to the photograph." in hands.text
+            assert first_record(collection).words("story") == STORY
+            await hands.press("d")
+            await hands.until("Struck.")
+            assert "D does it now." not in hands.text
+            await hands.press("d", "enter")
+            assert "Tell me about this photograph." in hands.text
+        assert first_record(collection).words("story") == ""
+
+    run(strike())

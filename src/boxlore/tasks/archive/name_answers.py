@@ -141,7 +141,7 @@ def decide(
     if not new:
         return 0
     each = {(place.item, place.key): (place, answer) for asked, answer in new for place in asked.every}
-    act = collection.act(f"whether {several(len(each), 'place names', 'places name')} somebody living")
+    act = collection.act(f"whether {several(len(each), 'mention names', 'mentions name')} somebody living")
     for place, answer in each.values():
         words = NAMING_WORDS.write(NamingDecision(answer, place.person, place.where, place.digest))
         replaces = earlier.get((place.item, place.key), "")

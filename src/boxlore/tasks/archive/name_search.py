@@ -101,10 +101,10 @@ def _is_first(naming: Naming, of_makers: set[tuple[str, frozenset[str]]]) -> boo
 
 
 def in_words(namings: Sequence[NameFound]) -> str:
-    """`12 living people in 206 places`: as many places as the table has rows of them."""
+    """`12 living people in 206 mentions`: as many as the table has rows of them."""
     people = {name for naming in namings for name in naming.people}
     rows = sum(max(1, len(naming.places)) for naming in namings)
-    return f"{several(len(people), 'living person', 'living people')} in {several(rows, 'place')}"
+    return f"{several(len(people), 'living person', 'living people')} in {several(rows, 'mention')}"
 
 
 def answered(collection: Collection, outside: AudienceView) -> Iterator[NameFound]:

@@ -274,7 +274,7 @@ def _about(collection: Collection, cells: Mapping[str, str]) -> Subject:
         return Subject(Kind.SITTING, held.id)
     ident = collection.store.item_by_number(number) if looks_like_number(number) else None
     if ident is None:
-        raise WrongUse(f"there is no item {number[:20]} here.")
+        raise WrongUse(f"there is no photograph {number[:20]} here.")
     if cells.get("Identifier", "").strip() not in ("", _identifier(ident)):
         raise WrongUse(f"{number} is another item here than in that offer.")
     return Subject(Kind.ITEM, ident)

@@ -254,11 +254,11 @@ def _about(collection: Collection, cells: Mapping[str, str]) -> Subject | WrongU
         return Subject(Kind.SITTING, ident)
     if not number:
         if not collection.store.number_of(ident):
-            return WrongUse(f"There is no item {cells['Identifier'][:50]} here.")
+            return WrongUse(f"There is no photograph {cells['Identifier'][:50]} here.")
         return Subject(Kind.ITEM, ident)
     item = collection.store.item_by_number(number) if looks_like_number(number) else None
     if item is None:
-        return WrongUse(f"There is no item {number[:20]} here.")
+        return WrongUse(f"There is no photograph {number[:20]} here.")
     if ident not in ("", item):
         return _Foreign(f"{number} has another identifier here.")
     return Subject(Kind.ITEM, item)

@@ -56,7 +56,7 @@ def find_items(collection: Collection, text: str) -> list[Subject]:
     if looks_like_number(text):
         ident = store.item_by_number(text.strip().upper())
         if ident is None:
-            raise WrongUse(f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is.")
+            raise WrongUse(f"There is no photograph {text.strip().upper()} here.", "boxlore find shows what there is.")
         return [Subject(Kind.ITEM, ident)]
     items = [past_mark.item for past_mark in holders(collection, text)]
     if not items:

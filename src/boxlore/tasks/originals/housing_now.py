@@ -270,7 +270,7 @@ def place_findings(house: House) -> list[Finding]:
             findings.append(make_finding("kept.gap", Severity.ASK, message, OURS, about=container.id))
     for item, number in house.numbers.items():
         if item not in house.holding:
-            findings.append(make_finding("kept.nowhere", Severity.ASK, f"{number} has no place.", OURS, about=item))
+            findings.append(make_finding("kept.nowhere", Severity.ASK, f"{number} lies in no box.", OURS, about=item))
     return findings
 
 

@@ -178,7 +178,7 @@ class SurveyRun:
     def same(self) -> None:
         """Set kind, enclosure and size as for the item before."""
         if self._before is None:
-            self.said = "There is no item before it."
+            self.said = "There is no photograph before it."
             return
         self.standing.kind, self.standing.enclosure = self._before.kind, self._before.enclosure
         self.standing.size = self._before.size

@@ -1,6 +1,5 @@
 """Who said it: what was told before a teller was named is given to her, and one statement to another source."""
 
-from collections.abc import Iterable
 from dataclasses import replace
 
 from boxlore.core.fields.language import language_tag
@@ -18,7 +17,7 @@ def give(sitting: Sitting, item: str) -> int:
     One act, so that one undo takes it back; `item` is what is out, for looking there after an undo.
     """
     act = sitting.collection.act(f"told by {sitting.narrator}")
-    for statement in _still_said(sitting.collection, sitting.waiting):
+    for statement in waiting(sitting):
         said_by(act, statement, sitting.source, sitting.id)
     count = len(act.statements)
     if count:
@@ -27,12 +26,12 @@ def give(sitting: Sitting, item: str) -> int:
     return count
 
 
-def _still_said(collection: Collection, statements: Iterable[Statement]) -> list[Statement]:
-    """Those that are in force: not undone, replaced or given already."""
+def waiting(sitting: Sitting) -> list[Statement]:
+    """What waits for a teller and is in force: not undone, replaced or given already."""
     return [
         statement
-        for statement in statements
-        if any(said.id == statement.id for said, _ in collection.store.statements(statement.subject))
+        for statement in sitting.waiting
+        if any(said.id == statement.id for said, _ in sitting.collection.store.statements(statement.subject))
     ]
 
 

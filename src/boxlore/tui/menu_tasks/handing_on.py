@@ -72,7 +72,7 @@ def _offer(collection: Collection, answers: FormAnswers, progress: Progress) -> 
     out = path_of(collection, answers["out"], "offer")
     offered = offer(collection, out, selection=selection_of(answers), progress=progress)
     return [
-        f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}.",
+        f"{out}: {several(offered.items, 'photograph')}, {several(offered.pictures, 'thumbnail')}.",
         f"{several(offered.hidden, 'is', 'are')} not shown: closed, or for the sake of the living.",
         *[finding.message for finding in offered.findings],
         "Send the folder. The archive writes yes or no into offer.csv, and what it is called into archive.toml.",
@@ -145,7 +145,7 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
                 "write hide, not that person or may be named into its column Answer; then come back and say that you "
                 "have. What has no answer stays hidden.",
             )
-        lines.append(f"The places where living people are named: {listed}. That list is for you alone.")
+        lines.append(f"Where living people are named: {listed}. That list is for you alone.")
     transferred = transfer(collection, out, order=order, progress=progress)
     lines += [
         f"{part.path}: {several(part.records, 'record')}, {several(part.scans, 'scan')}, "
@@ -260,7 +260,7 @@ TASKS = {
     ),
     "proved": Task(
         Group.HAND_ON,
-        "Prove copies or a transfer",
+        "Check copies or a transfer",
         "every byte, every caption",
         lambda collection: [folder_blank(collection, "folder", "Which folder?", "copies")],
         _proved,

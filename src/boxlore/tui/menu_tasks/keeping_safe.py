@@ -9,15 +9,13 @@ from boxlore.core.records.marks import KINDS, LOCATION_KINDS
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.originals.housing_now import House
-from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, file_blank, given_file, parted
+from boxlore.tui.menu_tasks.task import NOT_YET, FormAnswers, Group, Task, file_blank, given_file, parted
 from boxlore.tui.screens.forms import Blank
 
 SHOWN_STEPS = 40
 
-DO = Blank("do", "Change it now?", "yes", choices=(("yes", "yes"), ("no", "show what would change")))
-"""Whether a plan of moves is carried out."""
-SHOW_FIRST = DO.with_answer({"do": "no"})
-"""The same of what changes many places or numbers at once, or is taken back: Enter alone only shows it."""
+DO = Blank("do", "Change it now?", "no", choices=(("no", "show what would change"), ("yes", "yes")))
+"""Whether a plan of moves is carried out: Enter alone only shows it, and the report has a key that does it then."""
 
 
 def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -117,14 +115,16 @@ def _planned(collection: Collection, house: House, plan: Plan, answers: FormAnsw
     from boxlore.tasks.originals.housing_changes import carry_out
     from boxlore.tasks.originals.housing_now import shown
 
+    if not plan.steps and not plan.problems:
+        return ["Nothing would change."]
     steps = [f"  {shown(house, step)}" for step in plan.steps[:SHOWN_STEPS]]
     if len(plan.steps) > SHOWN_STEPS:
         steps.append(f"  … and {len(plan.steps) - SHOWN_STEPS} more.")
     if answers["do"] != "yes" and not plan.problems:
-        return ["This is what would change; nothing is changed yet.", *steps]
+        return [f"This is what would change; {NOT_YET}.", *steps]
     if not carry_out(collection, plan):
         return ["Nothing would change."]
-    return [f"Done: {plan.title}. Earlier marks still find their items; “Take back a move” undoes it.", *steps]
+    return [f"Done: {plan.title}. Earlier marks still find them; “Take back a box change” undoes it.", *steps]
 
 
 def _take_back(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -133,7 +133,7 @@ def _take_back(collection: Collection, answers: FormAnswers, progress: Progress)
     last = last_of_housing(collection)
     told = f"{last.what}, {last.recorded_at[:16].replace('T', ' ')}"
     if answers["do"] != "yes":
-        return [f"This is what would be taken back; nothing is changed yet: {told}."]
+        return [f"This is what would be taken back: {told}; {NOT_YET}."]
     undo(collection, last.id)
     return [f"Taken back: {told}."]
 
@@ -148,7 +148,7 @@ def _lend(collection: Collection, answers: FormAnswers, progress: Progress) -> l
     subjects = items_named(collection, what)
     if answers["how"] == "back":
         give_back(collection, subjects, collection.clock.today())
-        return [f"{several(len(subjects), 'item')} given back."]
+        return [f"{several(len(subjects), 'thing')} given back."]
     if not answers["lender"]:
         raise WrongUse("It is not said who lends them.", "Write a name.")
     try:
@@ -156,7 +156,7 @@ def _lend(collection: Collection, answers: FormAnswers, progress: Progress) -> l
     except ValueError:
         raise WrongUse(f"“{answers['due'][:20]}” is not a date.", "Write it as 2026-12-31.") from None
     lend(collection, subjects, answers["lender"], due)
-    return [f"{several(len(subjects), 'item')} on loan from {answers['lender']}{f', due {due}' if due else ''}."]
+    return [f"{several(len(subjects), 'thing')} on loan from {answers['lender']}{f', due {due}' if due else ''}."]
 
 
 def _climate(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -195,7 +195,9 @@ def _taken_off(collection: Collection, answers: FormAnswers, progress: Progress)
 
 
 TASKS = {
-    "housing": Task(Group.KEEP_SAFE, "Originals", "sleeves, boxes, damp, hazards", lambda collection: [], _housing),
+    "housing": Task(
+        Group.KEEP_SAFE, "Originals", "what they need: sleeves, damp", lambda collection: [], _housing
+    ),
     "container": Task(
         Group.KEEP_SAFE,
         "A box or folder",
@@ -257,7 +259,7 @@ TASKS = {
         lambda collection: [
             Blank("what", "Which box or folder?", "", "Its mark: 3, or 3/12 for a folder."),
             Blank("into", "Into which?", "", "Its mark."),
-            SHOW_FIRST,
+            DO,
         ],
         _merge,
         writes=True,
@@ -266,23 +268,23 @@ TASKS = {
         Group.KEEP_SAFE,
         "New numbers for boxes",
         "all at once; old marks still find them",
-        lambda collection: [Blank("pairs", "Which become which?", "", "OLD=NEW with ; between: 3=4; 4=3."), SHOW_FIRST],
+        lambda collection: [Blank("pairs", "Which become which?", "", "OLD=NEW with ; between: 3=4; 4=3."), DO],
         _renumber,
         writes=True,
     ),
     "close_up": Task(
         Group.KEEP_SAFE,
-        "Close up a box or folder",
+        "Close the gaps in a box",
         "its positions anew from 1",
-        lambda collection: [Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3."), SHOW_FIRST],
+        lambda collection: [Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3."), DO],
         _close_up,
         writes=True,
     ),
     "take_back": Task(
         Group.KEEP_SAFE,
-        "Take back a move",
-        "the last thing done about boxes",
-        lambda collection: [SHOW_FIRST],
+        "Take back a box change",
+        "the last move, note or survey",
+        lambda collection: [DO],
         _take_back,
         writes=True,
     ),

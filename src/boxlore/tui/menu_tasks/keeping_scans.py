@@ -117,8 +117,8 @@ TASKS = {
     ),
     "verify": Task(
         Group.KEEP_SAFE,
-        "Read the scans again",
-        "each byte, against what it was",
+        "Check the scans",
+        "unchanged since they were taken in?",
         lambda collection: [
             folder_blank(collection, "look_in", "A further folder to look in", "", "For scans that are gone."),
             Blank("mend", "Note the new place of moved ones?", "yes", choices=(("yes", "yes"), ("no", "no"))),

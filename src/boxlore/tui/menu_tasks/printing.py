@@ -29,7 +29,7 @@ PAPERS = (("a4", "A4"), ("letter", "Letter"))
 def _paper(collection: Collection, papers: tuple[tuple[str, str], ...] = PAPERS) -> list[Blank]:
     return [
         Blank("paper", "Paper", collection.settings.paper, choices=papers),
-        Blank("theme", "Type size", "plain", choices=THEMES),
+        Blank("theme", "Look", "plain", choices=THEMES),
     ]
 
 
@@ -70,7 +70,8 @@ def _labels(collection: Collection, answers: FormAnswers, progress: Progress) ->
     out = path_of(collection, answers["out"], "print/labels.pdf")
     printed = labels(collection, out, order, size=answers["size"])
     return [
-        f"{printed.path}: labels for {several(printed.items, 'item')}. They go on enclosures, never on originals.",
+        f"{printed.path}: labels for {several(printed.items, 'photograph')}. "
+        "They go on enclosures, never on originals.",
         *_messages(printed.findings),
     ]
 
@@ -178,7 +179,7 @@ TASKS = {
             Blank("asks", "What is asked?", "all", choices=(("all", "all"), ("open", "only what is unanswered"))),
             Blank("per_page", "Photographs on a page", "1", "One has type of 20 points; more have smaller type.",
                   choices=(("1", "one"), ("2", "two"), ("4", "four"))),
-            Blank("names", "Print the names that are known?", "no", "A name that stands there leads.",
+            Blank("names", "Print the names that are known?", "no", "A printed name suggests the answer.",
                   choices=(("no", "no"), ("yes", "yes"))),
             *_paper(collection),
         ],

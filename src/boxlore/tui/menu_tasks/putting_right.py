@@ -49,7 +49,7 @@ TASKS = {
     "own_place": Task(
         Group.PUT_RIGHT,
         "A place of the family’s own",
-        "a farm, a bach, a grave",
+        "a farm, a holiday house, a grave",
         lambda collection: [
             Blank("name", "What does the family call it?"),
             Blank("inside", "In or near which town?", "", "For instance: Milton, Otago."),

@@ -17,7 +17,7 @@ from boxlore.tasks.strike import (
     targets_everywhere,
     words_about,
 )
-from boxlore.tui.menu_tasks.task import YES_NO, FormAnswers, Group, Task
+from boxlore.tui.menu_tasks.task import NOT_YET, YES_NO, FormAnswers, Group, Task
 from boxlore.tui.screens.forms import Blank
 
 SHOWN = 40
@@ -50,7 +50,7 @@ def _strike(collection: Collection, answers: FormAnswers, progress: Progress) ->
         listed.append(f"  … and {len(to_strike) - SHOWN} more.")
     if answers["do"] != "yes":
         count = several(len(to_strike), "answer")
-        return [f"{count} would be struck. Nothing is struck yet; do it again with “yes”.", *listed, *said]
+        return [f"{count} would be struck; {NOT_YET}.", *listed, *said]
     progress.begin("Striking the words", 0)
     own = own_files(collection, to_strike)
     report = strike_out(

@@ -165,7 +165,13 @@ def _without_scan(collection: Collection, answers: FormAnswers, progress: Progre
     plan = [Planned(key=f"without scan {at}") for at in range(1, int(answers["count"]) + 1)]
     options = IntakeOptions(box=answers["box"], folder=answers["folder"], found_in=answers["found_in"])
     results = [result for result in take_in(collection, plan, options, progress) if result.number]
-    return [f"{several(len(results), 'item')}: {results[0].number} to {results[-1].number}."] if results else []
+    return [_numbered(results)] if results else []
+
+
+def _numbered(results: "Sequence[IntakeResult]") -> str:
+    """“3 photographs: TRA-0026 to TRA-0028.”"""
+    first, last = results[0].number, results[-1].number
+    return f"{several(len(results), 'photograph')}: {first}{f' to {last}' if last != first else ''}."
 
 
 def _table(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -245,8 +251,8 @@ TASKS = {
             Blank("number", "Which photograph?", "", "Its number, or where it is kept: TRA-0042, or 3/12/4."),
             file_blank(collection, "file", "The file"),
             Blank("what", "What does it show?", "front",
-                  choices=(("front", "its front"), ("back", "its back"), ("altered", "it coloured or retouched"))),
-            Blank("better", "A better scan in the place of that one?", "no", "The earlier file stays where it is.",
+                  choices=(("front", "its front"), ("back", "its back"), ("altered", "coloured or retouched"))),
+            Blank("better", "In the place of the scan that is there?", "no", "The earlier file stays where it is.",
                   choices=YES_NO),
         ],
         _one_scan,
@@ -261,17 +267,17 @@ TASKS = {
             *where_blanks(),
             Blank("pairs", "How do fronts and backs belong together?", "suffix",
                   choices=(("suffix", "by name: _f, _b, _front, _back"), ("alternating", "by turns: front, back"))),
-            Blank("backs", "Backs of photographs that are in already?", "ask", "Joined where it is sure.",
-                  choices=(("ask", "name the unsure ones"), ("join", "all join"), ("apart", "items of their own"))),
-            Blank("replace", "Better scans of sides that are in already?", "no", "A file written over, or so numbered.",
+            Blank("backs", "Backs of photographs that are in already?", "ask", "",
+                  choices=(("ask", "joined where sure"), ("join", "all joined"), ("apart", "numbers of their own"))),
+            Blank("replace", "Scans of what is in already?", "no", "A better one, by the same name or number.",
                   choices=(("no", "not taken"), ("yes", "each takes its place"))),
             Blank("find_prints", "Several prints on one scan?", "no", "Found by their outlines; Ctrl+Z takes all back.",
-                  choices=(("no", "one item a file"), ("yes", "find the prints on them"))),
+                  choices=(("no", "one photograph in each file"), ("yes", "find the prints on them"))),
             Blank("camera_dates", "The date a camera wrote into the files?", "scan",
                   "Of the picture only if it is no picture of a print.",
                   choices=(("scan", "when it was scanned"), ("picture", "when the picture was taken"))),
             COPY,
-            Blank("own", "Boxlore's own copies and pages?", "no", "Such as copies, pages, packages.",
+            Blank("own", "Files that Boxlore made itself?", "no", "Such as copies, pages, packages.",
                   choices=(("no", "not taken"), ("yes", "taken too"))),
         ],
         _take_in,
@@ -290,7 +296,7 @@ TASKS = {
     "table": Task(
         Group.TAKE_IN,
         "Scans by a table",
-        "a CSV of items, sides, parts",
+        "a spreadsheet of sides and parts",
         lambda collection: [
             file_blank(collection, "table", "The table", "", "A CSV with the column item; file, side, area and more."),
             Blank("path", "Folder of its files", "", "Empty, if they lie beside the table.", path="folder"),
@@ -314,8 +320,8 @@ TASKS = {
         lambda collection: [
             file_blank(collection, "file", "The file of answers", "", "worksheet-answers.txt, or a CSV."),
             Blank("by", "Who told them?", "", "The name of the teller. Empty: you."),
-            Blank("here", "Printed from these photographs, though the file does not say so?", "no",
-                  "Yes for a worksheet of an earlier version, or a file of your own.", choices=YES_NO),
+            Blank("here", "Was the worksheet printed from this collection?", "no",
+                  "Yes, where the file does not say it: of an earlier version, or your own.", choices=YES_NO),
         ],
         _answers,
         writes=True,

@@ -23,6 +23,8 @@ MenuTask = Callable[[Collection, FormAnswers, Progress], list[str]]
 """Returns the lines of its report; raises BoxloreError."""
 
 
+NOT_YET = "nothing is changed yet"
+"""What the first line of a report says that only shows what would be done: a key does it then."""
 YES_NO = (("yes", "yes"), ("no", "no"))
 """The choices of a line of a form."""
 

@@ -27,6 +27,7 @@ KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
 """The keys of the lines of a list, in order; but for those that a line of it has for its own."""
 
 NO_KEY = " "
+NOWHERE = -1
 
 OnAnswer = Callable[[str], Awaitable[None] | None]
 """Called with the `value` of the choice taken."""
@@ -109,7 +110,7 @@ class Choices(Card):
         at: int = 0,
     ) -> None:
         """`below` is a text under the lines; `back` is where Esc goes, else the screen below; `at` is the line where
-        the cursor stands first."""
+        the cursor stands first, `NOWHERE` for lines of which each writes at once: Enter alone takes none of them."""
         super().__init__()
         own_keys = {choice.key for choice in choices}
         others = (key for key in KEYS if key not in own_keys)
@@ -153,13 +154,14 @@ class Choices(Card):
             self._how.say((f"{kept} {words}. Esc goes back.", "bold $warning"))
         else:
             self._how.say("A letter or digit chooses; ↑ ↓ and Enter too; Esc goes back.")
-        if self._lines:
+        if self._lines and self._at != NOWHERE:
             self._lines[self._at].scroll_visible(animate=False)
 
     def action_move(self, by: int) -> None:
         """Move the cursor to another line."""
         self._typed = ""
-        self._at = (self._at + by) % max(len(self._choices), 1)
+        first = 0 if by > 0 else -1
+        self._at = (first if self._at == NOWHERE else self._at + by) % max(len(self._choices), 1)
         self._draw()
 
     async def action_press(self, key: str) -> None:
@@ -188,7 +190,7 @@ class Choices(Card):
         await drained(self)  # of letters that are no key of any list
         if self._is_typing():
             self._typed_at = 0.0
-        elif self._choices:
+        elif self._choices and self._at != NOWHERE:
             await self._take(self._at)
 
     async def action_close(self) -> None:

@@ -49,14 +49,16 @@ class CheckScreen(LookingScreen):
     def _draw(self, at: int = 0) -> None:
         count = sum(len(group.findings) for group in self._groups)
         if self._open is not None:
-            self._top.tell(f"Check · {_kind(self._open)}", f"{len(self._open.findings)} of {count} · Esc all")
+            self._top.tell(
+                f"Check · {_kind(self._open)}", f"{len(self._open.findings)} of {count} · Enter opens · Esc all"
+            )
             self._rows.show(len(self._open.findings), self._finding_cells, at)
         else:
             more = len(self._groups) - len(self._shown)
             tab = f" · Tab {more} more kinds" if more else ""
             title = "Check · all" if self._wants_all else "Check · most worth doing first"
             things = "one thing" if count == 1 else f"{count} things"
-            self._top.tell(title, f"{things}{tab} · Esc back")
+            self._top.tell(title, f"{things} · Enter opens it{tab} · Esc back")
             self._rows.show(len(self._shown), self._group_cells, at)
         self._at_row()
 
@@ -124,7 +126,8 @@ class CheckScreen(LookingScreen):
             await self.app.push_screen(PersonScreen(self._host, located.finding.about))
         else:
             self._whole.say(
-                f"{from_inside(located.finding.message)}\n", ("This is about no single photograph.", "$faint")
+                f"{from_inside(located.finding.message)}\n",
+                ("It is about no single photograph. See “Keep safe”.", "$faint"),
             )
 
     def action_close(self) -> None:
@@ -142,7 +145,7 @@ DISPUTED = "conflict"
 
 _KINDS = {"missing": "nobody has said", "asks": "which is meant", DISPUTED: "sources disagree"}
 _THINGS = {
-    "climate": "How warm and damp it is", "fixity": "Reading the scans again", "hazard": "Danger", "kept":
+    "climate": "How warm and damp it is", "fixity": "Checking the scans", "hazard": "Danger", "kept":
     "Where it is kept", "housing": "Boxes and sleeves", "kin": "Kin", "life": "Lives", "loan": "Loans", "marriage":
     "Marriages", "package": "Transfers", "scan": "Scans", "archive": "Remarks of archives", "words": "Words",
 }  # fmt: skip

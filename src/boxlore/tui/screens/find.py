@@ -78,7 +78,7 @@ class FindScreen(Screen[None]):
         """What was taken back by the last key, in a sentence."""
         self._later: Timer | None = None
         self.words = Words(heard=self._heard, bound=("space",), id="wanted")
-        self._top, self._heading, self.rows = Top("All items"), Line(classes="heading"), Rows()
+        self._top, self._heading, self.rows = Top("All photographs"), Line(classes="heading"), Rows()
 
     async def show(self, app: App[Any]) -> None:
         """Open the screen; when this returns, the next key is typed into the search line."""
@@ -103,9 +103,9 @@ class FindScreen(Screen[None]):
     def _say(self, after: str = "") -> None:
         count = self.rows.count
         name = FILTERS[self._filter]
-        items = "item" if count == 1 else "items"
-        counted = "found" if self.words.text.strip() else items if name == "all" else f"{items} {name}"
-        meaning = f"Items {name}: {_MEANING[name]}" if name != "all" else "All items"
+        photographs = "photograph" if count == 1 else "photographs"
+        counted = "found" if self.words.text.strip() else photographs if name == "all" else f"{photographs} {name}"
+        meaning = f"Photographs {name}: {_MEANING[name]}" if name != "all" else "All photographs"
         self._top.tell(meaning, f"{count} {counted}{after}")
         if self._undone:
             self._heading.say(f"  {self._undone}")
@@ -114,7 +114,7 @@ class FindScreen(Screen[None]):
                 f"  {len(self._picked)} picked; F8 says one thing of them all. Space picks one more, or puts it back."
             )
         else:
-            self._heading.say("  Type words, a number, or a mark (1/2/4). ↑ ↓ move, Space picks, Enter opens.")
+            self._heading.say("  Words, a number or a mark (1/2/4) find. ↑ ↓ move, Space picks, Enter opens.")
 
     def _cells(self, at: int, width: int) -> Cells:
         position = self._position_at(at)

@@ -141,4 +141,6 @@ def taken_back(sitting: Sitting) -> str:
         done = sitting.undo() if sitting.writable else None
     except BoxloreError as error:
         return str(error)
-    return f"Taken back: {done.in_words}." if done else "Nothing of this sitting is left to take back."
+    return (
+        f"Taken back: {done.in_words.removesuffix('.')}." if done else "Nothing of this sitting is left to take back."
+    )

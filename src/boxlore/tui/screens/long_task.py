@@ -11,7 +11,9 @@ from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.desktop import can_open, folder_named, open_folder
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
+from boxlore.tui.menu_tasks.task import NOT_YET
 from boxlore.tui.screens.cards import Card
+from boxlore.tui.screens.saving import KeepingScreen
 from boxlore.tui.watch import Watch
 from boxlore.tui.widgets.plain_text import Line
 
@@ -23,13 +25,15 @@ class WorkingScreen(Card):
 
     Esc asks the job to stop; when it is over, Esc or Enter goes back. Where the job refuses what it was asked, or the
     disk does, `again` is called with the reason, and the card closes: what was answered is there again. O opens the
-    folder that the first line of the report names, where there is a desktop to open it on.
+    folder that the first line of the report names, where there is a desktop to open it on. `does` does what the report
+    only shows, on D.
     """
 
     DEFAULT_CSS = "WorkingScreen #result { height: auto; max-height: 70vh; scrollbar-size-vertical: 1; }"
     BINDINGS = bound(
         ("enter", "enter"),
         ("o", "open"),
+        ("d", "do"),
         ("down", "roll(1)"),
         ("up", "roll(-1)"),
         ("pagedown", "roll(10)"),
@@ -43,9 +47,10 @@ class WorkingScreen(Card):
         after: Callable[[], None],
         *,
         again: Callable[[str], Awaitable[None]] | None = None,
+        does: Callable[[], Awaitable[None]] | None = None,
     ) -> None:
         super().__init__()
-        self._title, self._job, self._after, self._again = title, job, after, again
+        self._title, self._job, self._after, self._again, self._does = title, job, after, again, does
         self._folder: Path | None = None
         self._watch = Watch()
         self._over = False
@@ -99,8 +104,12 @@ class WorkingScreen(Card):
         self._bar.display = False
         self._result.say("\n".join(from_inside(line) for line in lines))
         self._folder = folder_named(lines)
+        if NOT_YET not in "".join(lines[:1]):
+            self._does = None
+        does = "D does it now. " if self._does is not None else ""
         opens = "O opens the folder. " if self._folder is not None and can_open() else ""
-        self._hint.say(f"\n{opens}Enter or Esc goes back.")
+        back = " to the photograph" if isinstance(self.app.screen_stack[-2], KeepingScreen) else ""
+        self._hint.say(f"\n{does}{opens}Enter or Esc goes back{back}.")
         self._after()
 
     def _ask_again(self, fault: str) -> None:
@@ -117,6 +126,12 @@ class WorkingScreen(Card):
         """Open the folder that was written to, in the desktop's own file manager."""
         if self._over and self._folder is not None and can_open():
             open_folder(self._folder)
+
+    async def action_do(self) -> None:
+        """Do what the report shows, if it only shows it."""
+        if self._over and self._does is not None:
+            self.app.pop_screen()
+            await self._does()
 
     def action_enter(self) -> None:
         """Go back, if the task is over."""

@@ -52,7 +52,6 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("told_words('place', 'Places')", "Places", "where each is; a new name for all"),
         Choice("told_words('occasion', 'Occasions')", "Occasions", "as told; a new name for all"),
         Choice("events", "What happened when", "weddings, moves, voyages"),
-        Choice("worked_out", "What can be worked out", "dates from all that is told", key="w"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
         Choice("find", "Many photographs at once", "in the list: Space picks, F8 says"),
     ),
@@ -68,14 +67,18 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("audience", "Who may see it", "F6"),
         Choice("sure", "How sure they are", "F7"),
         Choice("same", "Same as before", "F8  people, day, place"),
-        Choice("worth_asking", "Worth asking", "all questions; Ctrl+P answers", key="w"),
         Choice("ask_later", "Ask later", "F9  or ask someone else"),
         Choice("set_aside", "Set aside", "not today, not with this teller"),
         Choice("relate", "Related to another", "same picture, negative, attached to"),
+        Choice("worth_asking", "Worth asking", "all questions; Ctrl+P answers", key="w"),
     ),
 }
 """What the screen below does itself, by group: the action of `tui.screens.sitting_keys`, its name and its key."""
 
+LAST_OF: dict[str, tuple[Choice, ...]] = {
+    Group.PUT_RIGHT: (Choice("worked_out", "What can be worked out", "dates from all that is told", key="w"),),
+}
+"""What stands behind the tasks of a group: lines that came later and have letters, so that no digit has changed."""
 TASKS_FIRST: dict[str, int] = {
     Group.TAKE_IN: 2,
     Group.HAND_ON: len(of_group(Group.HAND_ON)),
@@ -111,7 +114,7 @@ async def open_group(screen: MenuHost, group: str) -> None:
     tasks = of_group(Group(group)) if group != THIS else {}
     choices = [Choice(f"{TASK}{key}", task.name, task.about) for key, task in tasks.items()]
     before = TASKS_FIRST.get(group, 0)
-    choices = [*choices[:before], *own, *choices[before:]]
+    choices = [*choices[:before], *own, *choices[before:], *LAST_OF.get(group, ())]
     title = "This photograph" if group == THIS else group
     await screen.app.push_screen(Choices(title, choices, _doing(screen, group), back=lambda: open_menu(screen)))
 
@@ -173,10 +176,14 @@ async def start(screen: TaskHost, name: str, back: Back | None = None) -> None:
         async def again(fault: str) -> None:
             await form.anew(answers, fault).open(screen.app)
 
+        async def do_it() -> None:
+            await run(Answers(answers, do="yes"))
+
         def after() -> None:
             screen.task_done(wrote=task.writes)
 
-        await screen.app.push_screen(WorkingScreen(task.name, job, after, again=again if blanks else None))
+        does = do_it if answers.get("do") == "no" else None
+        await screen.app.push_screen(WorkingScreen(task.name, job, after, again=again if blanks else None, does=does))
         return ""
 
     form = Form(task.name, blanks, run, back=back)

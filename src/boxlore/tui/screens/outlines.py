@@ -406,7 +406,7 @@ async def ask_sheets(host: TaskHost, showing: Showing) -> None:
         return ""
 
     blanks = [
-        file_blank(collection, "path", "Folder, file, or the number of an item", "", "TRA-0042: a sheet that is in."),
+        file_blank(collection, "path", "Folder, file, or a number", "", "TRA-0042: a sheet that is in."),
         *where_blanks(),
         COPY,
     ]

@@ -74,7 +74,7 @@ class PersonScreen(ListScreen):
         self._labels = widest([*(FIELDS[said.field].label for said in self._told), "Took it"])
         pictures = len({naming.item for naming in self._namings})
         count = "one picture" if pictures == 1 else f"{pictures} pictures"
-        self._top.tell(f"{person.name} · {count}", "Enter the row · A the person · Esc back")
+        self._top.tell(f"{person.name} · {count}", "Enter: this line · A: the person · Esc: back")
         self._rows.show(len(self._told) + len(self._namings), self._cells, self._rows.at)
         self._at_row()
 

@@ -177,7 +177,7 @@ async def _part(host: AboutHost) -> None:
     if people_corrections.parted_again(host.sitting, host.person):
         host.done("They stand apart again. What was closed while they were one is closed for each.")
     else:
-        host.say(f"{name} was not made of two.")
+        host.say(f"{name} was never made one with anybody.")
 
 
 async def _add(host: AboutHost) -> None:

@@ -74,7 +74,7 @@ class KeepingScreen(Screen[None]):
 
         `saved` is said of them if they are.
         """
-        myself = "you tell" if self.sitting.myself else "no teller named"
+        myself = "you tell" if self.sitting.myself else "no teller yet"
         teller = f"{self.sitting.teller_named} tells" if self.sitting.id else myself
         state = saved if self.sitting.writable else "read only"
         self.top.tell(right=f"{teller} · {self.place()} · {NOT_SAVED if self.unsaved else state}")

@@ -17,7 +17,7 @@ from boxlore.tasks.sitting.linking import OF_ALL, SAME, had, keep_all_to, same_a
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.screens.audience_lines import audience_blanks, audience_read, for_whom
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.cards import NOWHERE, Choice, Choices
 from boxlore.tui.screens.forms import Answers, Blank, Form
 from boxlore.tui.screens.person_actions import names_known
 from boxlore.tui.widgets.plain_text import short
@@ -52,7 +52,7 @@ async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model:
     rest = [
         Choice("audience", "Who may see them", key=KEYS["audience"]),
         Choice("move", "Another box or folder", key=KEYS["move"]),
-        Choice("none", "Pick none", "nothing is told", key=KEYS["none"]),
+        Choice("none", "Let go of all that are picked", key=KEYS["none"]),
     ]
 
     async def answer(value: str) -> None:
@@ -69,7 +69,7 @@ async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model:
             await _move(host, sitting, items)
 
     title = f"{len(items)} picked: as in {model.number}, or in words" if same else f"{len(items)} picked: in words"
-    await host.app.push_screen(Choices(title, [*same, *said, *rest], answer))
+    await host.app.push_screen(Choices(title, [*same, *said, *rest], answer, at=NOWHERE))
 
 
 def same_choices(model: Record, before: str = "") -> list[Choice]:

@@ -50,7 +50,7 @@ class ItemScreen(ItemOver):
         self.refresh_record()
         if settled:
             self.set_focus(self.blocks[0].words)
-            where = f" in {self.way.name}; Ctrl+N shows the next with an answer missing" if self.way else " item"
+            where = f" in {self.way.name}; Ctrl+N shows the next with an answer missing" if self.way else " photograph"
             self.say(f"That was the last{where}." if by > 0 else f"This is the first{where}.")
 
     def _following(self, by: int) -> int | None:
@@ -78,7 +78,7 @@ class ItemScreen(ItemOver):
 
     async def action_save(self) -> None:
         if await self.settled():
-            self.say("Kept." if self.sitting.writable else "Open for reading only; nothing can be kept.")
+            self.say("Saved." if self.sitting.writable else "Open for reading only; nothing can be kept.")
 
     # from prompt to prompt
 
@@ -168,7 +168,10 @@ class ItemScreen(ItemOver):
         if await self.can_write(block) and (view := self._meant(block)) is not None:
             level = view.audience.partition(":")[0]
             at = AUDIENCES.index(level) if level in AUDIENCES else -1
-            audience = AUDIENCES[(at + 1) % len(AUDIENCES)]
+            if at + 1 == len(AUDIENCES):  # one key too many opens nothing that was to stay closed
+                self.say(f"{_quoted(view)} is {for_whom(level)} already. F4, “Who may see it” opens it again.")
+                return
+            audience = AUDIENCES[at + 1]
             self._change(view, f"{_quoted(view)}: {for_whom(audience)}.", audience=audience)
 
     async def action_which(self) -> None:
@@ -237,7 +240,7 @@ class ItemScreen(ItemOver):
             return
         if block.changed:
             self._put_back(block)
-            self.say("Put back as it was.")
+            self.say("Taken back: what was being typed.")
             return
         self._moved(self.sitting.undo(), "Taken back", "Nothing of this sitting is left to take back.")
 
@@ -255,12 +258,13 @@ class ItemScreen(ItemOver):
         if act is None:
             self.say(otherwise)
             return
-        position = self.listing.position(act.item)
+        position, where = self.listing.position(act.item), ""
         if act.item != self.record.id and position >= 0:
             self.open(position)
+            where = f" at {self.record.number}, which is out now"
         else:
             self.refresh_record()
-        self.say(f"{verb}: {act.in_words}.")
+        self.say(f"{verb}{where}: {act.in_words.removesuffix('.')}.")
 
     # other screens
 
@@ -343,4 +347,4 @@ _SURE = {Sure.SURE: "sure", Sure.LIKELY: "likely", Sure.GUESS: "a guess"}
 
 def _quoted(view: StatementView) -> str:
     words = " ".join(view.words.split())
-    return f"“{words[:40]}…”" if len(words) > 40 else f"“{words}”"
+    return f"“{words[:60]}…”" if len(words) > 60 else f"“{words}”"

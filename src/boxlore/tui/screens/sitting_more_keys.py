@@ -7,8 +7,8 @@ from boxlore.tasks.collection.prompts import write_prompts
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.linking import RELATIONS, relate, same_as
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
-from boxlore.tasks.sitting.who_said_it import give
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tasks.sitting.who_said_it import give, waiting
+from boxlore.tui.screens.cards import NOWHERE, Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.several_items import same_choices
 from boxlore.tui.screens.sitting_view import ItemView
@@ -75,7 +75,7 @@ class ItemOver(ItemView):
         if not await self.can_write(self.block):
             return
         if self.before == self.record.id:
-            self.say("There is no item before this one yet. Look at one, then at this.")
+            self.say("F8 takes over from the photograph looked at before; there is none yet.")
             return
         record, previous = self.record, self.sitting.record(self.before)
 
@@ -92,7 +92,7 @@ class ItemOver(ItemView):
         if not choices:
             self.say(f"Nothing is told of {previous.number} that could be the same here.")
             return
-        await self.app.push_screen(Choices(f"As in {previous.number}", choices, answer))
+        await self.app.push_screen(Choices(f"As in {previous.number}", choices, answer, at=NOWHERE))
 
     async def action_relate(self) -> None:
         """Ask how this item is related to which other one."""
@@ -111,11 +111,11 @@ class ItemOver(ItemView):
                 return ""
 
             previous = self.sitting.record(self.before).number if self.before != record.id else ""
-            blank = Blank("other", "Which item?", previous, "Its number (TRA-0042) or where it is kept (3/12/4).")
+            blank = Blank("other", "Which photograph?", previous, "Its number (TRA-0042) or where it is kept (3/12/4).")
             await Form(f"{record.number}: {RELATIONS[kind].lower()} …", [blank], answer).open(self.app)
 
         choices = [Choice(kind, words) for kind, words in RELATIONS.items()]
-        await self.app.push_screen(Choices(f"{record.number} and another item", choices, chosen))
+        await self.app.push_screen(Choices(f"{record.number} and another", choices, chosen))
 
     async def action_prompts(self) -> None:
         """Write the questions to a file that the keeper may edit, and say where it is."""
@@ -170,7 +170,7 @@ class ItemOver(ItemView):
 
         async def then() -> None:
             self.refresh_record()
-            if self.sitting.id and self.sitting.waiting:
+            if self.sitting.id and waiting(self.sitting):
                 await self._offer_waiting()
             else:
                 self.say(self._who_tells())
@@ -184,7 +184,7 @@ class ItemOver(ItemView):
 
     async def _offer_waiting(self) -> None:
         """Ask whether the answers kept before were told by the one who tells now."""
-        count = len(self.sitting.waiting)
+        count = len(waiting(self.sitting))
         kept = "One answer was" if count == 1 else f"{count} answers were"
 
         def answer(value: str) -> None:
@@ -201,7 +201,7 @@ class ItemOver(ItemView):
             Choice("mine", "No, they stay under the keeper"),
         ]
         title = f"{kept} kept before anybody was named. Who told them?"
-        await self.app.push_screen(Choices(title, choices, answer))
+        await self.app.push_screen(Choices(title, choices, answer, at=NOWHERE))
 
     async def action_asking(self) -> None:
         """Show what to ask the one who tells."""

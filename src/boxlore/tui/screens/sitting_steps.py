@@ -4,6 +4,7 @@
 """
 
 from collections.abc import Awaitable, Callable
+from pathlib import Path
 from typing import Any, Protocol
 
 from textual.app import App
@@ -68,22 +69,21 @@ async def open_course(host: StepsHost) -> None:
     if not sitting.writable:
         host.say("Open for reading only; nothing can be changed.", bad=True)
         return
-    teller = (
-        f"{sitting.teller_named} tells · {several(sitting.minutes, 'minute')}" if sitting.id else "nobody tells yet"
-    )
+    teller = f"{sitting.teller_named} tells · {several(sitting.minutes, 'minute')}" if sitting.id else "no teller yet"
     choices = [Choice("prepare", "Agreement", "who tells; read out; the terms")]
     if sitting.id:
-        choices += [Choice(str(step), _NAMES[step]) for step in course.STAGES.get(sitting.stage, ())]
+        steps = course.STAGES.get(sitting.stage, ())
+        choices += [Choice(str(step), *_NAMES[step], key=_DIGITS[step]) for step in steps]
         choices += [
-            Choice("consent", "Consent, asked again", f"{len(course.consent_due(sitting))} to ask"),
-            Choice("started", "The recorder runs now", "noted in the time log"),
-            Choice("clap", "Clap", "heard in the recording too"),
-            Choice("closed", "Close the last minutes", "not for outside, with time codes"),
-            Choice("recording", "Keep a recording", "a sound file, into recordings/"),
-            Choice("paper", "Keep a signed paper", "into papers/"),
-            Choice("summary", "Summary"),
+            Choice("consent", "Consent, asked again", f"{len(course.consent_due(sitting))} to ask", "4"),
+            Choice("started", "Note that a recorder runs", "from now on, in the time log", "5"),
+            Choice("clap", "Clap", "heard in the recording too", "6"),
+            Choice("closed", "Keep the last minutes from outside", "they stay out of every open list", "7"),
+            Choice("recording", "Keep a recording", "a sound file, into recordings/", "8"),
+            Choice("paper", "Keep a signed paper", "into papers/", "9"),
+            Choice("summary", "Summary", "what was told, and in how long", "s"),
         ]
-    choices.append(Choice("story", "A story of no picture", "of a person, event or place"))
+    choices.append(Choice("story", "A story of no picture", "of a person, event or place", "t"))
 
     async def answer(value: str) -> None:
         try:
@@ -95,10 +95,12 @@ async def open_course(host: StepsHost) -> None:
 
 
 _NAMES = {
-    Step.REST: "Rest",
-    Step.GO_ON: "Go on",
-    Step.CLOSE: "Close: what to ask next time",
+    Step.REST: ("Rest", "the time log waits"),
+    Step.GO_ON: ("Go on", "with the sitting"),
+    Step.CLOSE: ("End the sitting", "what to ask next time"),
 }
+_DIGITS = {Step.REST: "2", Step.GO_ON: "2", Step.CLOSE: "3"}
+"""The keys of what is there at some stages only; every line has the same one in all of them."""
 
 
 async def _prepare(host: StepsHost) -> None:
@@ -248,14 +250,21 @@ async def _closed(host: StepsHost) -> None:
         if not 0 < minutes < 600:
             return "Write how many minutes, such as 5."
         course.close_passage(host.sitting, minutes, answers["why"])
-        host.say(f"The last {answers['minutes']} minutes are closed for outside.")
+        host.say(f"The last {answers['minutes']} minutes are kept from outside.")
         return ""
 
     blanks = [
         Blank("minutes", "How many minutes, up to now?", "5"),
         Blank("why", "Why?", "", "For the keeper only. May stay empty."),
     ]
-    await Form("Close the last minutes for outside", blanks, answer).open(host.app)
+    await Form("Keep the last minutes from outside", blanks, answer).open(host.app)
+
+
+def _no_file(file: Path) -> str:
+    """What is said where a form names no file that is there; '' where it does."""
+    if file == Path():
+        return "No file is named. Write its path, or look for it with F3."
+    return "" if file.is_file() else f"There is no file {file}. Tab completes a path, F3 looks through the folders."
 
 
 async def _recording(host: StepsHost) -> None:
@@ -267,9 +276,8 @@ async def _recording(host: StepsHost) -> None:
             number = int(answers["clap"] or 1)
         except ValueError:
             return "Write minutes and seconds, such as 0:12; and the clap’s number, such as 1."
-        file = typed_path(answers["file"])
-        if not file.is_file():
-            return f"There is no file {file}."
+        if fault := _no_file(file := typed_path(answers["file"])):
+            return fault
         try:
             kept_file = keep_recording(sitting.collection, sitting.id, file, clap_at=clap_at, clap=number)
         except BoxloreError as error:
@@ -279,7 +287,13 @@ async def _recording(host: StepsHost) -> None:
 
     have = len(course.claps(sitting.collection, sitting.id))
     blanks = [
-        Blank("file", "The sound file", "", "It is copied; yours stays. One after the other, if a call split it."),
+        Blank(
+            "file",
+            "The sound file",
+            "",
+            "It is copied; yours stays. One after the other, if a call split it.",
+            path="file",
+        ),
         Blank("at", "Where in it is a clap heard?", "", "Minutes and seconds: 0:12. Empty, if none."),
         Blank("clap", "Which clap is that?", str(have or ""), f"{have} were noted in this sitting."),
     ]
@@ -288,9 +302,8 @@ async def _recording(host: StepsHost) -> None:
 
 async def _paper(host: StepsHost) -> None:
     def answer(answers: dict[str, str]) -> str:
-        file = typed_path(answers["file"])
-        if not file.is_file():
-            return f"There is no file {file}."
+        if fault := _no_file(file := typed_path(answers["file"])):
+            return fault
         try:
             kept_file = keep_paper(host.sitting.collection, host.sitting.id, file, answers["what"])
         except BoxloreError as error:
@@ -298,7 +311,10 @@ async def _paper(host: StepsHost) -> None:
         host.say(f"{kept_file.path} is kept.")
         return ""
 
-    blanks = [Blank("file", "The scanned paper", "", "PDF or picture."), Blank("what", "What is it?", "agreement")]
+    blanks = [
+        Blank("file", "The scanned paper", "", "PDF or picture.", path="file"),
+        Blank("what", "What is it?", "agreement"),
+    ]
     await Form("Keep a signed paper", blanks, answer).open(host.app)
 
 

@@ -187,7 +187,7 @@ class ItemView(MarkingScreen):
             self.say(fault, bad=True)
         self.query_one("#form", VerticalScroll).scroll_home(animate=False)
         if words := suggest_end(self.sitting):
-            self.say(f"{words} Esc, “This sitting”, “Close”.")
+            self.say(f"{words} Esc, “This sitting”, “End the sitting”.")
         self.set_focus(self.blocks[0].words)
         for block in self.blocks:
             block.draw()

@@ -41,11 +41,11 @@ CORRECT = (
 )
 REST = (
     Choice("withdraw", "Take this answer back", "the history keeps it"),
-    Choice("settle", "Choose which answer is used", "the others stay on record"),
     Choice("audience", "Who may see it", "anyone, family, keeper, archive"),
     Choice("language", "Which language it is in", "the words stay as they are"),
     Choice("history", "History", "what was said, what became of it"),
 )
+SETTLE = Choice("settle", "Choose which answer is used", "the others stay on record", key="u")
 STRIKE = Choice("strike", "Strike for good", "out of the log and every backup", key="x")
 """What can be done with a statement; then, where it names a person, that it is the wrong one; what cannot be undone
 last, by a letter of its own."""
@@ -137,7 +137,7 @@ class SaidScreen(ListScreen):
 
     def _at_row(self) -> None:
         if not self._views:
-            self._whole.say("Nothing is told of this item yet.")
+            self._whole.say("Nothing is told of this photograph yet.")
             return
         view = self._views[self._rows.at]
         when = view.recorded_at[:16].replace("T", " ")
@@ -188,7 +188,8 @@ class SaidScreen(ListScreen):
             except BoxloreError as error:
                 self.say(str(error), bad=True)
 
-        choices = [*CORRECT, *REST, *(NOT_THIS if person is not None else ()), STRIKE]
+        settle = [SETTLE] if correcting.to_settle(self._record, view.field) else []
+        choices = [*CORRECT, *REST, *(NOT_THIS if person is not None else ()), *settle, STRIKE]
         await self.app.push_screen(Choices(short(f"“{view.words}”", 60), choices, answer))
 
     @property
@@ -236,10 +237,6 @@ class SaidScreen(ListScreen):
         await Form("Which language is it in?", [blank], answer).open(self.app)
 
     async def _settle(self, view: StatementView) -> None:
-        if not correcting.to_settle(self._record, view.field):
-            self.say("Nothing else is said here, so there is nothing to settle.")
-            return
-
         def done(words: str) -> None:
             self._load()
             self.say(words)
@@ -255,7 +252,7 @@ class SaidScreen(ListScreen):
             self.done("Corrected. What was there stays in the history.")
             return ""
 
-        blank = Blank("words", f"{FIELDS[view.field].label}, as {who_says(view)} said it", view.words, keeps=True)
+        blank = Blank("words", f"{FIELDS[view.field].label} ({who_says(view)})", view.words, keeps=True)
         await Form("Correct the words", [blank], answer).open(self.app)
 
     async def _said(self, view: StatementView) -> None:

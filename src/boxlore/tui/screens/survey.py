@@ -152,7 +152,7 @@ async def ask_box(host: SurveyHost) -> None:
         await host.app.push_screen(SurveyScreen(run, left))
         return ""
 
-    blank = Blank("mark", "Which box?", "", "Its mark, such as 3 or 3/12; empty for all items.")
+    blank = Blank("mark", "Which box?", "", "Its mark, such as 3 or 3/12; empty for all photographs.")
     await Form("Survey a box", [blank], begin).open(host.app)
 
 

@@ -28,7 +28,7 @@ MYSELF, SOMEBODY, LATER = "myself", "somebody", "later"
 _LAST = (
     Choice(MYSELF, "I myself", "what you tell stands as told by the keeper", key="i"),
     Choice(SOMEBODY, "Somebody else", key="s"),
-    Choice(LATER, "Not sure yet", "answers can be given to a teller later", key="n"),
+    Choice(LATER, "No teller yet", "answers can be given to a teller later", key="n"),
 )
 
 
@@ -84,7 +84,7 @@ async def _ask_name(app: App[Any], sitting: Sitting, then: Then, back: Then) -> 
         return ""
 
     known = names_known(sitting)
-    hint = "The whole name, as it shall stand beside what is told. One at a time."
+    hint = "The whole name, as it shall stand beside what is told. One person."
     blank = Blank("narrator", "Who tells?", "", hint, known=known)
     await Form("Somebody else", [blank], answer, back=back).open(app)
 
