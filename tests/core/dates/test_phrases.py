@@ -324,6 +324,8 @@ WHOSE_AGE = [
     ("Ruth at 13 or 14", "[1945-03-04..1947-03-03]"),
     ("ma olin siis 7-8 aastane", "[1937-05-10..1939-05-09]"),
     ("Ruth's first Christmas", "1932-12-25"),
+    ("Ruth's first summer", "1932-22"),
+    ("Ruth's second winter", "1933-24"),
     ("Ruth's first Easter", "1932-03-27"),
     ("Ruth's 2nd Candlemas", "1934-02-02"),
     ("Bob's first Christmas", "[1931-12-25,1932-12-25]"),
@@ -338,6 +340,12 @@ ASKED_AGES = [
     ("Ruth was early ten", None, ()),
     ("Ruth's first Mother's Day", "Whose", ("1932-03-06",)),
     ("Ruth's Christmas", "year", ("XXXX-12-25",)),
+    ("me, 17", "meant", ("[1947-05-10..1948-05-09]",)),
+    ("ich, 17", "meant", ("[1947-05-10..1948-05-09]",)),
+    ("Ruth, two and a half", "meant", ("[1934-03-04..1935-03-03]",)),
+    ("Ruth, two and half", "meant", ("[1934-03-04..1935-03-03]",)),
+    ("Bob's first winter", "Which year", ("1931-24", "1932-24")),
+    ("Ruth's last Christmas", "which year", ()),
     ("Ruth's first Christmas 1932", "Which", ("1932-12-25", "1933-03-04")),
 ]
 
@@ -420,6 +428,28 @@ def test_when_i_was_six_in_every_language(words: str) -> None:
     """From one birthday to the day before the next (everyday usage)."""
     reading = read(words, PhraseSettings(), KnownDates(narrator="1930-05-10"))
     assert (reading.edtf and reading.edtf.text, reading.ask) == ("[1936-05-10..1937-05-09]", None)
+
+
+LAST_OF_A_LIFE = [
+    ("Ruth's last Christmas", "1938-12-25"),
+    ("Ruth's last Easter", "1938-04-17"),
+    ("Ruth's last New Year", "1939-01-01"),
+    ("Ruth's last summer", "1938-22"),
+    ("Bob's last Christmas", "1937-12-25"),
+    ("Bob's last Easter", "1937-03-28"),
+    ("Bob's last New Year", "1938-01-01"),
+    ("Mabel's last Christmas", "1937-12-25"),
+    ("Olive's last Christmas", "[1936-12-25,1937-12-25]"),
+]
+
+
+@every_row(("words", "edtf"), LAST_OF_A_LIFE)
+def test_the_last_feast_or_season_of_a_life(words: str, edtf: str) -> None:
+    """The one that came last before a death (Easter by dateutil.easter)."""
+    names = ("ruth", "bob", "mabel", "olive")
+    deaths = dict(zip(names, ("1939-02-02", "1938-01-20", "1938-04-01/1938-05-31", "1937"), strict=True))
+    known = KnownDates(births=MappingProxyType(dict.fromkeys(names, "1880")), deaths=MappingProxyType(deaths))
+    assert edtf in read(words, PhraseSettings(), known).choices
 
 
 def test_two_digits_behind_in_ask_even_where_a_life_tells_the_century() -> None:

@@ -90,6 +90,7 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("fire brigade, June 1936", None, "June 1936 meant?"),
     ("Silberhochzeit von Anna und Joe", "1975-12-14", None),
     ("our silver wedding", "1975-12-14", None),
+    ("on our honeymoon", "1950-12~", "is the honeymoon, after the wedding of Anna Tamm and Joe Rourke meant?"),
     ("the day after our golden wedding", "2000-12-15", None),
     ("unsere Silberhochzeit", "1975-12-14", None),
     ("Anna and Joe's silver wedding", "1975-12-14", None),

@@ -30,6 +30,7 @@ from boxlore.core.dates.relative import (
     past_no_age,
     probably_of_age,
     probably_turning,
+    seasons_about,
     year_of_age,
     year_of_birthday,
 )  # fmt: skip
@@ -213,6 +214,18 @@ _TODAY = frozenset(
 MOST_YEARS, MOST_MONTHS = 120, 120 * 12
 
 
+def without_halves(tokens: list[Token]) -> list[Token]:
+    """The tokens without “and a half” behind a number: “Helen at two and a half” was two."""
+    for at in range(1, len(tokens) - 1):
+        half = at + 1 + tokens[at + 1].is_any(_ARTICLE) if at + 2 < len(tokens) else at + 1
+        if tokens[at].is_any(_AND) and tokens[half].is_any(_HALF) and tokens[at - 1].is_any(NUMBERS):
+            return [*tokens[:at], *tokens[half + 1 :]]
+    return tokens
+
+
+_AND, _ARTICLE, _HALF = frozenset(("and",)), frozenset(("noise",)), frozenset(("fraction",))
+
+
 def in_months(tokens: list[Token]) -> list[Token]:
     """The tokens with an age of years and months as one of months: “2 years and 3 months”."""
     for at in range(len(tokens) - 3):
@@ -253,24 +266,64 @@ LAST_HOUR = 12
 
 
 def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
-    """The EDTF of “Ruth’s first Christmas”: the how-manieth after the birth; None for other words."""
+    """The EDTF of “Ruth’s first Christmas”, “Ruth's first summer”: the how-manieth after the birth; of “Mum's last
+    Christmas”, the one before the death; None for other words. Raises NoSuchDate where it must be asked."""
     lives: list[Life] = []
     counts: list[int] = []
     feasts: list[str] = []
+    seasons: list[int] = []
     for token in tokens:
         kinds = {sense.kind: sense.value for sense in token.senses}
         if "feast" in kinds:
             feasts.append(str(kinds["feast"]))
+        elif "season" in kinds:
+            seasons.append(int(str(kinds["season"])))
         elif "ordinal" in kinds:
             counts.append(int(str(kinds["ordinal"])))
+        elif "last" in kinds:
+            counts.append(-1)
         elif "person" in kinds:
             lives.append(kinds["person"])  # type: ignore[arg-type]  # a life, by its kind
-        elif not kinds.keys() & {"noise", "genitive", "possessive"}:
+        elif not kinds.keys() & {"noise", "genitive", "possessive", "alive"}:
             return None
-    if len(lives) != 1 or len(counts) != 1 or len(feasts) != 1 or counts[0] < 1:
+    if len(lives) != 1 or len(counts) != 1 or len(feasts) + len(seasons) != 1 or not counts[0]:
         return None
-    days = [_feast_after(day, feasts[0], counts[0], context) for day in bounds(lives[0].born)]
+    (life,), (count,) = lives, counts
+    if count < 0:
+        return _last_of(life, feasts, seasons, context)
+    if seasons:
+        return _season_after(bounds(life.born), context.season_code(seasons[0]), count)
+    days = [_feast_after(day, feasts[0], count, context) for day in bounds(life.born)]
     return days[0] if days[0] == days[1] else f"[{','.join(map(_within_a_list, days))}]"
+
+
+def _season_after(born: tuple[Day, Day], code: int, count: int) -> str:
+    """The how-manieth season of a life; one that was running at the birth may count or not."""
+    texts: list[str] = []
+    for day in born:
+        rows = [row for row in seasons_about(code, day.year) if row[2] >= day]
+        is_running = rows[0][1] < day
+        texts += [f"{rows[0][0] + more}-{code}" for more in range(count - 1, count + is_running)]
+    texts = list(dict.fromkeys(texts))
+    if len(texts) > 1:
+        raise NoSuchDate("Which year’s is meant?", tuple(texts))
+    return texts[0]
+
+
+def _last_of(life: Life, feasts: list[str], seasons: list[int], context: DateContext) -> str | None:
+    """The last feast or season that began before a death; None where that is not known."""
+    if not life.died:
+        return None
+    texts: list[str] = []
+    for day in bounds(life.died):
+        if seasons:
+            code = context.season_code(seasons[0])
+            texts.append([f"{row[0]}-{code}" for row in seasons_about(code, day.year) if row[1] <= day][-1])
+        else:
+            there = [_feast_in(day.year + years, feasts[0], context) for years in (-1, 0)]
+            begun = standard.parsed(there[1]).earliest
+            texts.append(there[1] if begun is not None and begun <= day else there[0])
+    return texts[0] if texts[0] == texts[1] else f"[{','.join(map(_within_a_list, texts))}]"
 
 
 def birthday_in_year(tokens: list[Token]) -> str | None:

@@ -6,7 +6,7 @@ What is told beside an age and not understood makes a question of it; where that
 from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast
+from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast, without_halves
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.ages_in_tens import ask_of_tens
 from boxlore.core.dates.asked_words import asked, not_understood
@@ -109,7 +109,7 @@ _THEY = frozenset(("they",))
 
 def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     """What words come to that tell an age, the ages of several or a feast by its number; None for other words."""
-    tokens = with_one_year(in_months(tokens))
+    tokens = with_one_year(in_months(without_halves(tokens)))
     try:
         text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
         if not text:

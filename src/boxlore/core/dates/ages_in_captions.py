@@ -14,6 +14,9 @@ from boxlore.core.dates.tails import WITH
 _AS = frozenset("as als comme como come som kuin jako kā kaip kui mint".split())
 """Words before what somebody is at an age (“Karen som konfirmand, 14 år”), in the languages."""
 
+ME = frozenset("i me ich moi yo io eu ik jeg jag minä mina ma я ja es aš já én myself".split())
+"""How the teller stands in a caption: “me, 17”."""
+
 _ADDED = frozenset(("comma", "and", "dash", "noise", "was", "i", "infant", "small", "genitive"))
 _OF_AGE = frozenset(("aged", "years_old"))
 _ABOUT = frozenset(("about", "doubt", "about_behind"))
@@ -45,7 +48,7 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
         elif token.senses[0].kind == "person":
             lives.append(token.senses[0].value.born)  # type: ignore[attr-defined]  # a life, by its kind
             order += "p"
-        elif told in ("i", "me") and context.narrator:
+        elif told in ME and context.narrator:
             lives.append(context.narrator)
             order += "p"
         elif sense is not None:

@@ -22,6 +22,7 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages
 from boxlore.core.dates.ages_beside_parts import age_beside_a_part
 from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age, of_whom
+from boxlore.core.dates.ages_in_captions import ME
 from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
@@ -132,7 +133,7 @@ def understood(
         return proposed(tokens, words, context, lambda stretch: decided(stretch, context))
     if context.order != "dmy" and _is_surely_day_first(tokens, words, context):
         context = replace(context, order="dmy")
-    if not kinds.isdisjoint(_TOLD_OTHERWISE):
+    if not kinds.isdisjoint(_TOLD_OTHERWISE) or _is_of_me(tokens, words, context):
         asks, tokens, context = _told_otherwise(tokens, kinds, words, context)
         if asks:
             return asks
@@ -150,6 +151,11 @@ def understood(
     if lexed is not None:
         lexed[words] = as_lexed
     return _not_as_one_whole(None if outcome and outcome.edtf else outcome, tokens, kinds, words, context, own)
+
+
+def _is_of_me(tokens: list[Token], words: str, context: DateContext) -> bool:
+    """“Me, 17”: whether the teller stands before a number, and is known."""
+    return bool(context.narrator) and words[: tokens[0].end].casefold() in ME
 
 
 def _not_as_one_whole(
@@ -245,7 +251,8 @@ def _told_otherwise(
         return asks, tokens, context
     if "birthday" in kinds and "person" in kinds and (day := birthday_in_year(tokens)):
         return guarded(Outcome(standard.parsed(day)), context), tokens, context
-    may_be_age = (kinds & _NUMBERED_AGES) and (kinds & AGE_WORDS or "person" in kinds)
+    told_of = bool(kinds & AGE_WORDS) or "person" in kinds or _is_of_me(tokens, words, context)
+    may_be_age = bool(kinds & _NUMBERED_AGES) and told_of
     if may_be_age and (outcome := of_age(tokens, words, context)):
         return outcome, tokens, context
     if "republican" in kinds and (day := republican_day(words)):

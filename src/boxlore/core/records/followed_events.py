@@ -39,6 +39,17 @@ class Followed(NamedTuple):
     perhaps: tuple[str, ...]
 
 
+HONEYMOON = tuple(
+    "honeymoon|wedding trip|hochzeitsreise|flitterwochen|voyage de noces|lune de miel|viaje de novios|luna de miel|"
+    "viaggio di nozze|luna di miele|lua de mel|viagem de núpcias|huwelijksreis|wittebroodsweken|bryllupsrejse|"
+    "bryllupsrejsen|bryllupsreise|bryllupsreisen|bryllupsreisa|bröllopsresa|bröllopsresan|häämatka|häämatkalla|"
+    "häämatkan|pulmareis|pulmareisi|pulmareisil|mesinädalad|mesinädalatel|медовый месяц|свадебное путешествие|"
+    "свадебном путешествии|podróż poślubna|podróży poślubnej|miesiąc miodowy|kāzu ceļojums|kāzu ceļojumā|medusmēnesis|"
+    "medaus mėnuo|povestuvinė kelionė|svatební cesta|svatební cestě|líbánky|líbánkách|nászút|nászúton|"
+    "mézeshetek".split("|")
+)
+"""The journey after a wedding: it is asked about with the month of the wedding."""
+
 OURS = tuple(
     "our my unsere meine nos nuestras nostre nossas onze vores vår vårt meidän meie наша nasze mūsu mūsų naše".split()
 )
@@ -98,6 +109,9 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
         yield Followed(event.name, event.edtf, (), tuple(f"{way} {place}" for way in _THERE))
     if event.kind == "move" and any(way in told for way in _IN_THE_NEW_HOUSE) and any(_ordinals(told)):
         yield Followed(event.name, event.edtf, (), _IN_THE_NEW_HOUSE)
+    if event.kind == "marriage" and (there := tuple(name for name in HONEYMOON if name in told)):
+        whose = tuple(f"{owner} {name}" for name in there for owner in (OURS if event.is_own else _THEIRS))
+        yield Followed(f"the honeymoon, after {event.name}", f"{event.edtf[:7]}~", (), (*there, *whose))
     owners = (*(OURS if event.is_own else ()), *(f"{name}'s" for name in event.people))
     is_wedding = event.kind == "marriage"
     for years, called in JUBILEES.items() if is_wedding else ():
