@@ -177,7 +177,8 @@ _ALIKE = tuple(
         "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|pożarze|пожаре|пожару|požáře|tulipalossa|tulekahjus|tulekahjuks|ugunsgrēkam|gaisrą|gaisre|tűz|tűzvész|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|"
         "požáru|"
         "požárem|ahi",
-        "fled|flight|escape|escaped|we fled|we escaped|we had fled|we had to flee|flucht|flohen|geflohen|fuite|huida|fuga|vlucht|gevlucht|flugt|flukt|flykt|flykten|"
+        "fled|flight|escape|escaped|we fled|we escaped|we had fled|we had to flee|"
+        "flucht|flohen|geflohen|fuite|huida|fuga|vlucht|gevlucht|flugt|flukt|flykt|flykten|"
         "pako|pakoa|paon|pakenimme|põgenemine|põgenemise|põgenemist|põgenesime|me põgenesime|meie põgenesime|"
         "wir flohen|wir geflohen sind|wir flüchteten|"
         "nous avons fui|huimos|siamo fuggiti|fugimos|we vluchtten|vi flygtede|vi flyktet|vi flydde|мы бежали|"
