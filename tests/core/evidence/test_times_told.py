@@ -96,6 +96,8 @@ ONE_BY_ONE = (
     ("Ned was three and Ivy twenty-eight", "1927-06-09 1930-05-02"),
     ("Ned was three, Ivy was twenty-eight", "1927-06-09 1930-05-02"),
     ("Ned was three and the dog seven", "1925-06-09 -"),
+    ("I was three and Ivy twenty-eight", "1927-06-09 1930-05-02"),
+    ("I was three and a fright", "1927-06-09 1930-06-08"),
     ("He was three here, and would not keep still", "1925-06-09 -"),  # of whom of the two?
 )
 
@@ -103,6 +105,44 @@ ONE_BY_ONE = (
 @every_row(("words", "wanted"), ONE_BY_ONE)
 def test_ages_that_are_told_one_by_one(words: str, wanted: str) -> None:
     assert of_story(words, "Ned Moss", "Ivy Lang") == wanted
+
+
+REVERSED = (
+    # told the other way round: so long after the picture something happened, or had happened before it
+    ("Emma died two years later.", "Emma Fry", "1925-12-04 1930-01-04"),
+    ("She died two years later.", "Emma Fry", "1925-12-04 1930-01-04"),
+    ("A few months later she died.", "Emma Fry", "1929-06-02 1929-12-07"),
+    ("She died the year after.", "Emma Fry", "1926-12-04 1930-01-04"),
+    ("She died soon afterwards.", "Emma Fry", "1929-05-02 1930-01-04"),
+    ("The mill burned down the next year.", "Emma Fry", "1927-12-01 1930-01-04"),
+    ("We moved to Elm Row the following summer.", "Ivy Lang", "1934-12-01 1938-12-31"),
+    ("Dad had died the year before.", "Ivy Lang", "1922-08-10 -"),  # nobody knows when, but after their wedding
+    ("Emma had died two years before this.", "Ivy Lang", "1930-01-04 1934-02-04"),
+    ("The fire had been a year earlier.", "Ivy Lang", "1931-01-01 1935-01-31"),
+    ("Emma starb zwei Jahre später.", "Emma Fry", "1925-12-04 1930-01-04"),
+    ("Im Jahr darauf starb Emma.", "Emma Fry", "1926-12-04 1930-01-04"),
+    ("Emma suri kaks aastat hiljem.", "Emma Fry", "1925-12-04 1930-01-04"),
+    ("They met in Leeds. Two years later she died.", "Emma Fry", "1807-07-23 1930-01-04"),  # after they met
+    ("She sang two years later.", "Emma Fry", "1807-07-23 1930-01-04"),
+    # two days
+    ("Between the fire and the sailing.", "Ivy Lang", "1931-01-01 1936-12-31"),
+    ("between the fire and the great storm", "Ivy Lang", "1900-05-03 -"),
+    ("After the fire but before we moved to Elm Row.", "Ivy Lang", "1931-01-01 1938-12-31"),
+    ("After the fire but before the great storm.", "Ivy Lang", "1900-05-03 -"),
+    ("That's the year of the fire.", "Ivy Lang", "1930-12-25 1932-01-07"),
+    ("Before my time.", "Ivy Lang", "1900-05-03 1925-06-09"),
+    ("On the porch, a few months before Emma died, with the dog.", "Emma Fry", "1929-06-02 1929-12-07"),
+    ("We moved to Elm Row.", "Ivy Lang", "1900-05-03 -"),
+    ("During the fire.", "Ivy Lang", "1930-11-30 1932-02-01"),
+    # kept by custom, told in a story
+    ("My first day at school.", "Ned Moss", "1928-06-09 1936-06-08"),
+    ("My first day at school was a fright.", "Ned Moss", "1925-06-09 -"),
+)  # fmt: skip
+
+
+@every_row(("words", "who", "wanted"), REVERSED)
+def test_what_came_after_the_picture_or_before_it(words: str, who: str, wanted: str) -> None:
+    assert of_story(words, who) == wanted
 
 
 ANSWERS = (
@@ -149,3 +189,7 @@ def test_the_couple_that_is_there_is_newly_married() -> None:
 def test_an_age_beside_a_name_without_a_verb() -> None:
     record = item("i", people=[shown("Ned Moss", words="Ned, 6 yrs")])
     assert days_of(worked_out([record], PEOPLE, ROWS), "i") == "1930-06-09 1933-06-08"
+    ned = shown("Ned Moss")
+    for words, number, wanted in (("aastane", 6, "1930-06-09 1933-06-08"), ("Quilla", 6, "1925-06-09 -")):
+        numbered = replace(shown(words), person="", number=number)
+        assert days_of(worked_out([item("i", people=[ned, numbered])], PEOPLE, ROWS), "i") == wanted, words

@@ -38,7 +38,7 @@ HALF_A_YEAR = days(183)
 
 _AGED = re.compile(
     r"[\d\u0080-\uffff]|\b(?:baby|infant|toddler|newborn|little|small|expecting|carrying|pregnant|years?|aged?|teens|\w+ties|"
-    r"at|was|is|looks|about|turned|birthday|aasta\w*|vana|jahr\w*|kind|bébé|ans?)\b",
+    r"at|was|is|looks|about|turned|birthday|aasta\w*|vana|jahr\w*|kind|bébé|ans?)\b|, [\w-]+\Z",
     re.IGNORECASE,
 )
 """Words without one of which no age is looked for, so that long stories cost little."""
@@ -84,6 +84,8 @@ def _one_by_one(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> I
 
 def _is_somebodys_age(part: re.Match[str], leaning: Leaning, shown: Sequence[str]) -> bool:
     named = leaning.named(part["who"], pieces(part["who"]), "")
+    if _ME.fullmatch(part["who"]):
+        return any(token.is_any(_COUNT) for token in lex(nfc(part["age"])))
     return not named.keys().isdisjoint(shown) and any(token.is_any(_COUNT) for token in lex(nfc(part["age"])))
 
 
@@ -254,7 +256,7 @@ _IS = (
     (re.compile(r"^me was\b", re.IGNORECASE), "I was"),
     (re.compile(r"^who(?:['’]s| is| was)\b", re.IGNORECASE), "was"),
     (re.compile(r"\bat (\w+ (?:months?|weeks?))(?: old)?$", re.IGNORECASE), r"was \1 old"),
-    (re.compile(r"\bda war ich\b", re.IGNORECASE), "ich war"), (re.compile(r"\bich bin\b", re.IGNORECASE), "ich war"),
+    (re.compile(r"\b(?:da war|bin) ich\b|\bich bin\b", re.IGNORECASE), "ich war"),
     (re.compile(r"\bolen\b", re.IGNORECASE), "olin"), (re.compile(r"\bj['’]ai (?=\w+ ans)", re.IGNORECASE), "j'avais "),
     (re.compile(r"\bcan(?:'|’)?t be (?:any )?more than\b", re.IGNORECASE), "was no more than"),
     (re.compile(r"\bcannot be (?:any )?more than\b", re.IGNORECASE), "was no more than"),

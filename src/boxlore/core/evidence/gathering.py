@@ -23,7 +23,7 @@ from boxlore.core.evidence import (
 from boxlore.core.evidence.claims import Claim, of_event, of_item
 from boxlore.core.evidence.leaning import Leaning, pieces
 from boxlore.core.evidence.lives import ToldOfPerson
-from boxlore.core.evidence.sentences import sentences, teller_of, who_is_shown
+from boxlore.core.evidence.sentences import Sentence, sentences, teller_of, who_is_shown
 from boxlore.core.evidence.weddings import Weddings, clues_of_weddings
 from boxlore.core.people.person import Registry
 from boxlore.core.records.events import FamilyEvent
@@ -81,7 +81,7 @@ def all_clues(
         yield from ages.clues(record, said, people, leaning)
         yield from states.clues(record, said, people, leaning)
         yield from events.clues(record)
-        yield from _occasions(record, leaning)
+        yield from _occasions(record, said, leaning)
         yield from wedding_pictures.clues(record, said, leaning)
         yield from times_told.clues(record, said, leaning)
         yield from relations.clues(record, said, numbered, settings)
@@ -127,7 +127,13 @@ MOST_OF_A_NAME = 3
 """Words that somebody in a picture is called with at most (common practice, no source)."""
 
 
-def _occasions(record: Record, leaning: Leaning) -> Iterator[Claim]:
+def _occasions(record: Record, said: Sequence[Sentence], leaning: Leaning) -> Iterator[Claim]:
+    shown = who_is_shown(record)
+    for sentence in said:
+        if sentence.view.field == "story" and sentence.is_first:
+            claim = told_dates.told(sentence.view, f"{record.number}: “{sentence.words}”")
+            teller = teller_of(sentence.view)
+            yield from occasions.customs_told(claim, of_item(record.id), sentence.words, leaning, teller, shown)
     for name in ("occasion", "title"):
         for view in record.all(name):
             claim = told_dates.told(view, f"{record.number} is of “{' '.join(view.words.split())}”")

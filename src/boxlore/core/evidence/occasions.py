@@ -45,8 +45,16 @@ def clues_of_words(
         is_the_event = bool(but) and lean.least == lean.most == 0
         yield from of_lean(claim, day, lean, beside=0 if is_the_event else BESIDE)
         return
-    custom = _custom_in(occasion)
-    if custom and (keepers := who_keeps(occasion, custom, leaning, narrator, shown)):
+    yield from customs_told(claim, day, occasion, leaning, narrator, shown)
+
+
+def customs_told(
+    claim: Claim, day: str, words: str, leaning: Leaning, narrator: str, shown: Sequence[str]
+) -> Iterator[Claim]:
+    """The claim with the limits of an occasion kept by custom, where words are that and whose it is, and nothing else
+    (“My first day at school”)."""
+    custom = _custom_in(words)
+    if custom and (keepers := who_keeps(words, custom, leaning, narrator, shown)):
         yield from _kept(claim, day, custom, keepers, leaning.weddings)
 
 

@@ -10,7 +10,7 @@ from boxlore.core.dates.ages import STAGES
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES
-from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.statements import Said, fold
 
 TOLD = ("title", "story", "note", "inscription", "occasion")
@@ -42,12 +42,20 @@ def sentences(record: Record) -> Iterator[Sentence]:
     for shown in record.shown():
         words = " ".join(shown.told.words.split())
         if not shown.person and before and not is_somebody(words):  # “Isaac Saar, about twelve” is told as two names
-            yield Sentence(view=shown.told, words=f"{before[0]}, {words}", of=(before[1],))
+            yield Sentence(view=shown.told, words=f"{before[0]}, {_with_its_number(shown, words)}", of=(before[1],))
         before = (shown.name, shown.person) if shown.person else ()
         if shown.person and shown.told.words != shown.name and len(shown.told.words) <= LONGEST:
             yield Sentence(view=shown.told, words=words, of=(shown.person,))
 
 
+def _with_its_number(shown: PersonShown, words: str) -> str:
+    """“Helga, 9-aastane” may be told as two in a row, the second of whom has the number 9."""
+    count = shown.number or shown.position
+    is_an_age = bool(count) and any(token.is_any(_UNITS) for token in lex(nfc(words))[:1])
+    return f"{count}{' ' if words.endswith('.') else '-'}{words}" if is_an_age else words
+
+
+_UNITS = frozenset(("years_old", "unit", "at_years"))
 _DENIAL = re.compile(
     r"(?:[\w'’-]+ ){0,4}(?:not|never|no|nonsense|\w+n['’]t|nicht|nie|mitte|pas)(?: (?:so|true|right|wahr|vrai))?",
     re.IGNORECASE,

@@ -119,7 +119,10 @@ def _limits(record: Record, person: Person, state: State, people: Registry, lean
         yield from after(day, on, state.least, state.most - 1 if state.of == "birth" and state.most else state.most)
 
 
-_OF_A_COUPLE = frozenset("and und ja y et the they both couple my parents had have by then here were are".split())
+_OF_A_COUPLE = frozenset(
+    "and und ja y et e the they both couple my parents had have by then here were are we we'd they'd sie wir waren nad "
+    "me olid olime hatten d".split()
+)
 
 
 @cache

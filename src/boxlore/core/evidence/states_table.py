@@ -46,8 +46,8 @@ STATES: tuple[State, ...] = (
 )  # fmt: skip
 
 MARRIED_FOR: tuple[tuple[str, str], ...] = (
-    (r"(?:had |have )?been married (?:for )?(?P<count>\w+) years?", "{count} years after {name} married"),
-    (r"married (?P<count>\w+) years", "{count} years after {name} married"),
+    (r"(?:had |have )?been married (?:for )?(?P<count>\w+ years?)", "{count} after {name} married"),
+    (r"married (?P<count>\w+ years)", "{count} after {name} married"),
     (r"(?P<count>\w+) jahre verheiratet", "{count} jahre nach {name}s hochzeit"),
     (r"(?P<count>\w+) aastat abielus", "{count} aastat pärast seda kui {name} abiellus"),
 )

@@ -7,7 +7,7 @@ time, and what is added behind a comma. Of a sentence that is not the first one 
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import islice
 
@@ -19,7 +19,19 @@ from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.occasions import of_lean
 from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import has_a_year, told
-from boxlore.core.evidence.turns_told_table import ANSWERS, JUST, OF_HERS, PRONOUNS, SO, UNDECIDED, YES_OR_NO
+from boxlore.core.evidence.turns_told_table import (
+    ANSWERS,
+    BETWEEN,
+    BUT,
+    DURING,
+    JUST,
+    LATER,
+    OF_HERS,
+    PRONOUNS,
+    SO,
+    UNDECIDED,
+    YES_OR_NO,
+)
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_where.kin_words import own_relation
@@ -29,10 +41,10 @@ from boxlore.core.statements import Sure
 FIELDS = ("story", "note", "inscription")
 A_WEEK = 7
 """Days either side of a feast that somebody remembers by what happened before it."""
-MOST_WAYS = 16
+MOST_WAYS = 24
 """So many ways to take a sentence are read at most."""
 _SIDES = frozenset(("before", "after"))
-_TIMES = _SIDES | {"when"}
+_TIMES = _SIDES | {"when", "unit"}
 _BEGINS = _TIMES | frozenset("noise doubt about unit season feast ordinal day few last weekday fraction from".split())
 _TAKEN = re.compile(
     rf"{POINTING.pattern}|\b(?:taken|picture|photo\w*|snap\w*|shot|aufgenommen|aufnahme|bild|foto\w*|pilt|pildi\w*|tehtud|prise?|"
@@ -48,13 +60,25 @@ def clues(record: Record, sentences: Sequence[Sentence], leaning: Leaning) -> It
         is_told_of_it = sentence.is_first or _TAKEN.search(sentence.words)
         if sentence.view.field not in FIELDS or not is_told_of_it or has_a_year(sentence.words):
             continue
-        if (lean := _lean(sentence, shown, leaning)) is not None:
-            claim = told(sentence.view, f"{record.number}: “{one_line(sentence.words)}”")
-            claim = replace(claim, sure=weaker(claim.sure, Sure.LIKELY))
+        claim = told(sentence.view, f"{record.number}: “{one_line(sentence.words)}”")
+        claim = replace(claim, sure=weaker(claim.sure, Sure.LIKELY))
+        for lean in _leans(sentence, shown, leaning):
             yield from of_lean(claim, of_item(record.id), _as_remembered(lean))
             if lean.known is not None:
                 known = replace(claim, words=f"{claim.words} ({lean.on_words})")
                 yield dated(known, of_item(record.id), lean.known, beside=A_WEEK)
+
+
+def _leans(sentence: Sentence, shown: Sequence[str], leaning: Leaning) -> list[Lean]:
+    """The days that a sentence leans on, and how; as a rule one, two of “between” and of “after … but before …”."""
+    teller = teller_of(sentence.view)
+    for pattern, *sides in BETWEEN:
+        if match := pattern.search(sentence.words.partition(", ")[0]):
+            both = [_lean([match.expand(side)], teller, shown, leaning) for side in sides]
+            return [lean for lean in both if lean is not None] if all(both) else []
+    parts = BUT.split(sentence.words)
+    found = [_lean(_ways(part, shown, leaning), teller, shown, leaning) for part in parts]
+    return [lean for lean in found if lean is not None] if all(found) else []
 
 
 def _as_remembered(lean: Lean) -> Lean:
@@ -69,15 +93,15 @@ def _as_remembered(lean: Lean) -> Lean:
     return replace(lean, least=least, most=most, known=None)
 
 
-def _lean(sentence: Sentence, shown: Sequence[str], leaning: Leaning) -> Lean | None:
-    """The day that a sentence leans on, and how."""
-    teller = teller_of(sentence.view)
-    for words in islice(_ways(sentence.words, shown, leaning), MOST_WAYS):
+def _lean(ways: Iterable[str], teller: str, shown: Sequence[str], leaning: Leaning) -> Lean | None:
+    """The day that words lean on, and how, in the first way to take them that is a time."""
+    for words in islice(ways, MOST_WAYS):
         kinds = [token.kinds for token in lex(nfc(words))]
         if not kinds or _BEGINS.isdisjoint(kinds[0]):
             continue
         has_a_side = any(kind & _SIDES for kind in kinds)
-        if not any(kind & _TIMES for kind in kinds) and not leaning.may_name_an_event(words):
+        is_a_time = any(kind & _TIMES for kind in kinds)
+        if not is_a_time and not (DURING.search(words) and leaning.may_name_an_event(words)):
             continue
         for lean in leaning.of(words, narrator=teller, shown=shown):
             is_an_age = bool(lean.person) and not has_a_side  # `ages` has it
@@ -88,13 +112,14 @@ def _lean(sentence: Sentence, shown: Sequence[str], leaning: Leaning) -> Lean | 
 
 def _ways(words: str, shown: Sequence[str], leaning: Leaning) -> Iterator[str]:
     """The words, and less of them: without who is there, and what is added; each as told and as the reader has it."""
+    words = _IT_IS.sub(r"\1 is", words)
     head, rest = _without_who(words, shown, leaning)
     named = leaning.named(head, pieces(head), "")
     persons = [person for ident in shown if (person := leaning.person(ident)) is not None]
     meant = [person for person in persons if person.id in named] or persons
     behind = [part[led.end() :] for part in words.split(", ")[1:] if (led := SO.search(part))]
     first, *others = words.split(", ")
-    if _TAKEN.search(first):
+    if _TAKEN.search(first) or _WHERE.search(first):
         behind += others  # “the first picture at the new house, just after we left the croft”
     for said in dict.fromkeys((words, rest, *behind, YES_OR_NO.sub("", words))):
         for told_so in _with_less(said):
@@ -116,6 +141,10 @@ def _without_who(words: str, shown: Sequence[str], leaning: Leaning) -> tuple[st
 
 _WORD = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*|&")
 _JOINED = frozenset("and und ja et y e en och og i и & me us ich wir mich uns mina meie moi nous".split())
+_IT_IS = re.compile(r"^(that|this|it)['’]s\b", re.IGNORECASE)
+_WHERE = re.compile(
+    r"^(?:on|in|at|by|near|outside|under|behind|auf|im|an|am|bei|sur|dans|à|chez|en)(?: \w+){1,4}$", re.IGNORECASE
+)
 _ADDED = re.compile(r",\s|\s[–—-]\s|\s\(")
 
 
@@ -128,18 +157,21 @@ def _with_less(words: str) -> Iterator[str]:
         yield words[: match.start()]
 
 
-def _as_the_reader_has_it(words: str, meant: Sequence[Person], called: str) -> Iterator[str]:
-    """The words as told, and with the name for “he” and “her”."""
-    yield words
-    for pattern, instead in (*JUST, *ANSWERS):
-        if pattern.search(words):
-            yield pattern.sub(instead, words)
-    for sex, pronoun in PRONOUNS.items():
-        persons = [person for person in meant if not sex or person.sex in (sex, "", "unknown")]
-        if len(persons) == 1 and pronoun.search(words):
-            for name in dict.fromkeys((called or persons[0].name.split()[0], persons[0].name)):
-                yield pronoun.sub(name, words)
-    if len(meant) == 1:
-        for pattern, instead in OF_HERS:
-            if pattern.search(words):
-                yield pattern.sub(instead.format(who=meant[0].name), words)
+def _as_the_reader_has_it(told_so: str, meant: Sequence[Person], called: str) -> Iterator[str]:
+    """The words as told, and with the name for “he” and “her”; what is told the other way round as a time."""
+    first, blank, rest = told_so.partition(" ")
+    within = (
+        f"{first.lower() if own_relation(first.lower()) else first}{blank}{rest}"  # “kaks aastat enne kui isa suri”
+    )
+    turned = [pattern.sub(instead, within) for pattern, instead in (*JUST, *ANSWERS, *LATER) if pattern.search(within)]
+    for words in (told_so, *turned):
+        yield words
+        for sex, pronoun in PRONOUNS.items():
+            persons = [person for person in meant if not sex or person.sex in (sex, "", "unknown")]
+            if len(persons) == 1 and pronoun.search(words):
+                for name in dict.fromkeys((called or persons[0].name.split()[0], persons[0].name)):
+                    yield pronoun.sub(name, words)
+        if len(meant) == 1:
+            for pattern, instead in OF_HERS:
+                if pattern.search(words):
+                    yield pattern.sub(instead.format(who=meant[0].name), words)

@@ -48,7 +48,10 @@ ANSWERS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"^(.+?) (?:was|were)n['’]t (?:yet )?married(?: yet| then)?$", _FLAGS), r"before \1 married"),
     (re.compile(r"^(.+?) (?:was|were) (?:already )?married(?: by then| already)?$", _FLAGS), r"after \1 married"),
     (re.compile(r"^(.+?) (?:was|had been) (?:already )?born(?: by then| already)?$", _FLAGS), r"after \1 was born"),
-    (re.compile(r"^(.+?) (?:was|were)(?:n['’]t| not) (?:yet )?born(?: yet| then)?$", _FLAGS), r"before \1 was born"),
+    (re.compile(r"^(.+?) (?:was|were|had)(?:n['’]t| not) (?:yet )?(?:been )?born(?: yet| then)?$", _FLAGS), r"before \1 was born"),
+    (re.compile(r"^(?:it (?:is|was) |that(?:['’]s| is| was) )?before my time$", _FLAGS), "before I was born"),
+    (re.compile(r"^(?:das war )?vor meiner zeit$", _FLAGS), "vor meiner Geburt"),
+    (re.compile(r"^enne minu aega$", _FLAGS), "enne minu sündi"),
     (re.compile(r"^(.+?) (?:lebte|lebten) (?:da )?noch$", _FLAGS), r"vor dem Tod von \1"),
     (re.compile(r"^(.+?) war (?:da )?schon (?:tot|gestorben)$", _FLAGS), r"nach dem Tod von \1"),
     (re.compile(r"^(.+?) war (?:da )?noch nicht geboren$", _FLAGS), r"bevor \1 geboren wurde"),
@@ -62,6 +65,54 @@ ANSWERS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"^(.+?) todavía no había nacido$", _FLAGS), r"antes del nacimiento de \1"),
 )  # fmt: skip
 """What answers whether somebody was alive, married or born, as a whole sentence, and the same as a time."""
+
+_SO_LONG = r"(?P<far>(?:about |some |just |only |almost |nearly )?(?:an?|one|\w+|a few|a couple of|\d+) (?:years?|months?|weeks?|days?))"
+_SO_LANG = r"(?P<far>(?:etwa |rund |knapp )?\w+ (?:jahre?|monate?|wochen?|tage?))"
+_NII_KAUA = r"(?P<far>(?:umbes |ligi )?(?:\w+ )?(?:aastat?|kuud?|nädalat?|päeva?))"
+_LONGTEMPS = r"(?P<far>\w+ (?:ans?|mois|semaines?|jours?))"
+_TIEMPO = r"(?P<far>\w+ (?:años?|mes(?:es)?|semanas?|días?))"
+LATER: tuple[tuple[re.Pattern[str], str], ...] = (
+    (re.compile(rf"^(.+?) {_SO_LONG} (?:later|afterwards?|after(?: this| that| it)?)(?: was taken)?$", _FLAGS), r"\g<far> before \1"),
+    (re.compile(rf"^{_SO_LONG} (?:later|afterwards?|after(?: this| that| it)),? (.+)$", _FLAGS), r"\g<far> before \2"),
+    (re.compile(r"^(.+?) (?:the|that) (?:very )?(?:next|following) (year|month|week)$", _FLAGS), r"a \2 before \1"),
+    (re.compile(r"^(.+?) the (year|month|week) after(?: this| that)?$", _FLAGS), r"a \2 before \1"),
+    (re.compile(r"^(.+?) (?:the|that) (?:very )?(?:next|following) (?:spring|summer|autumn|fall|winter|christmas|easter)$", _FLAGS), r"a year before \1"),
+    (re.compile(r"^(.+?) (?:very )?(?:soon|shortly|not long) (?:after(?:wards?)?|later)(?: this| that)?$", _FLAGS), r"shortly before \1"),
+    (re.compile(rf"^(.+?) had been {_SO_LONG} (?:before|earlier)(?: this| that)?$", _FLAGS), r"\g<far> after \1"),
+    (re.compile(rf"^(.+?) had (.+?) {_SO_LONG} (?:before|earlier)(?: this| that)?$", _FLAGS), r"\g<far> after \1 \2"),
+    (re.compile(r"^(.+?) had been the (year|month|week) before$", _FLAGS), r"a \2 after \1"),
+    (re.compile(r"^(.+?) had (.+?) the (year|month|week) before$", _FLAGS), r"a \3 after \1 \2"),
+    (re.compile(rf"^(.+?) (\w+) {_SO_LANG} (?:später|danach|darauf)$", _FLAGS), r"\g<far> bevor \1 \2"),
+    (re.compile(rf"^{_SO_LANG} (?:später|danach|darauf) war (.+)$", _FLAGS), r"\g<far> vor \2"),
+    (re.compile(rf"^{_SO_LANG} (?:später|danach|darauf) (\w+) (.+)$", _FLAGS), r"\g<far> bevor \3 \2"),
+    (re.compile(r"^im (?:nächsten jahr|jahr darauf|jahr danach) (\w+) (.+)$", _FLAGS), r"ein Jahr bevor \2 \1"),
+    (re.compile(rf"^{_NII_KAUA} hiljem oli (.+)$", _FLAGS), r"\g<far> enne \2"),
+    (re.compile(rf"^{_NII_KAUA} hiljem (.+)$", _FLAGS), r"\g<far> enne kui \2"),
+    (re.compile(rf"^(.+?) {_NII_KAUA} hiljem$", _FLAGS), r"\g<far> enne kui \1"),
+    (re.compile(rf"^(.+?) {_LONGTEMPS} (?:plus tard|après)$", _FLAGS), r"\g<far> avant que \1"),
+    (re.compile(rf"^(.+?) {_TIEMPO} (?:después|más tarde)$", _FLAGS), r"\g<far> antes de que \1"),
+)  # fmt: skip
+"""How it is told that something happened so long after the picture, or had happened before it, and the same as a time by
+that."""
+
+BETWEEN: tuple[tuple[re.Pattern[str], str, str], ...] = (
+    (re.compile(r"\bbetween (.+?) and (.+)$", _FLAGS), r"after \1", r"before \2"),
+    (re.compile(r"\bzwischen (?:dem |der )?(.+?) und (?:dem |der )?(.+)$", _FLAGS), r"nach dem \1", r"vor dem \2"),
+    (re.compile(r"\bentre (.+?) et (.+)$", _FLAGS), r"après \1", r"avant \2"),
+    (re.compile(r"\bentre (.+?) y (.+)$", _FLAGS), r"después de \1", r"antes de \2"),
+)
+"""How it is told that a picture lies between two days, and the same as two times."""
+
+BUT = re.compile(
+    r",? (?:but|and|aber|und|aga|ja|kuid|mais|et|pero|y) (?=(?:before|after|vor|nach|bevor|nachdem|enne|pärast|avant|après|antes|después)\b)",
+    _FLAGS,
+)
+
+DURING = re.compile(
+    r"^(?:(?:this|that|it) (?:is|was) )?(?:taken |made )?(?:during|at|in|on|from|bei|beim|während|aus|zur|pendant|lors|durante|en)\b",
+    _FLAGS,
+)
+"""How a time begins that is an event and no more."""
 
 YES_OR_NO = re.compile(r"^(?:yes|no|oh yes|oh no|ja|nein|jah|ei|oui|non|sí|nej|nei|nee|sì|não|sim)[,.]? +", _FLAGS)
 

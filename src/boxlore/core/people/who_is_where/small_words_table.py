@@ -51,7 +51,8 @@ DENY = frozenset("not nicht ei mitte pas no non nao niet ikke inte не nie ne n
 """`not`, before somebody who is told not to be seen: `not Grandad but his brother`."""
 
 OF_AGES = frozenset(
-    "months month weeks week years year yrs yr days old monate jahre kuud aastat mois ans meses anos".split()
+    "months month weeks week years year yrs yr days old monate monat jahre jahr jahrig jahrige kuud kuune aastat aastane "
+    "aastase aastaselt mois ans meses anos anni jaar ar vuotias vuotta лет года год lat lata let roku metu gadi gadus eves v".split()
 )
 """Words behind a number that tell an age."""
 
