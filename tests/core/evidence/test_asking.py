@@ -249,7 +249,7 @@ def test_they_are_asked_in_the_language_of_the_collection() -> None:
         for language in LANGUAGES
     }
     assert "When was this taken, and what was going on?" in by_language["en"]
-    assert "Wann wurde das aufgenommen, und was war da gerade?" in by_language["de"]
+    assert "Wann wurde das aufgenommen, und was geschah da gerade?" in by_language["de"]
     assert any("Liisi" in words for words in by_language["et"])
     for language in LANGUAGES[1:]:
         assert not by_language[language] & by_language["en"], language

@@ -73,7 +73,7 @@ def _leans(sentence: Sentence, shown: Sequence[str], leaning: Leaning) -> list[L
     """The days that a sentence leans on, and how; as a rule one, two of “between” and of “after … but before …”."""
     teller = teller_of(sentence.view)
     for pattern, *sides in BETWEEN:
-        if match := pattern.search(sentence.words.partition(", ")[0]):
+        if match := pattern.search(_ADDED.split(sentence.words)[0]):
             both = [_lean([match.expand(side)], teller, shown, leaning) for side in sides]
             return [lean for lean in both if lean is not None] if all(both) else []
     parts = BUT.split(sentence.words)
