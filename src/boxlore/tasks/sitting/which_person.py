@@ -116,12 +116,14 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
         else:
             known, asks = list(_who_may_be(people, name, *offered)), ""
         nobody = (_NOBODY,) if note and not view.asks else ()
-        all_of_them = (Meant(f"All of them: {', '.join(offered)}", several=tuple(offered)),)
+        together = offered if len(offered) > 1 else _named_together(name)
+        all_of_them = (Meant(f"All of them: {', '.join(together)}", several=tuple(together)),)
         is_row = note is not None and "several people" in note.words and len(offered) > 1
         somebody = (
             *(all_of_them if is_row else ()),
             *_known(known),
             *_new(name, sitting.teller.narrator(view.source)[1], *offered),
+            *(all_of_them if note is not None and not is_row and len(together) > 1 and not offered else ()),
         )
         choices = (*nobody, *somebody) if _rules_out(view.words) else (*somebody, *nobody)
         alike: list[str] = []
@@ -224,6 +226,13 @@ def _names_within(words: str) -> list[str]:
         goes_on = belongs and bare.text == token.text
     told = (written(name) for name in names or [_last_large(tokens)])
     return [name for name in dict.fromkeys(told) if name and name != words]
+
+
+def _named_together(words: str) -> list[str]:
+    """The names within that are joined: `Leida` and `Juhan Tamm` of `peal Leida ja Juhan Tamm`; none where one of them
+    may be meant."""
+    kinds = [element.kind for element in elements_of(words)]
+    return _names_within(words) if "and" in kinds and "or" not in kinds else []
 
 
 _LEADS = TITLES.union(KIN_WORDS) - BEFORE_A_NAME

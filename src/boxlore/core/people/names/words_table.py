@@ -99,7 +99,7 @@ RELIGIOUS_TITLES = _words(
     """
     sister sr mother brother br bro father fr dom fra frater pater abbot abbess prioress canon friar
     soeur sœur frere pere abbe schwester bruder mutter suor sor hermana hermano fray madre padre irma irmao frei zuster broeder
-    ode vend isa ema siostra brat ojciec сестра брат отец мать
+    ode sisar vend isa ema siostra brat ojciec сестра брат отец мать
     mere игумения матушка батюшка игумен инокиня инок монахиня монах
     """
 )

@@ -18,7 +18,7 @@ from boxlore.core.people.names.lists_table import FAMILY_TOO
 from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, RELIGIOUS_TITLES, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.denied_elsewhere import ask_of_denied
 from boxlore.core.people.who_is_where.held_words import BETWEEN_WHOM, question_of_name
@@ -136,6 +136,8 @@ def _of_a_note(item: Item) -> str:
         last = verbs[-1] if verbs else 0
         behind = told[last + 1 :] if last or (verbs and not item.is_name) else []
         named = behind[int(bool(behind) and behind[0].plain in small_words.THESE) :]
+        if verbs and told[last].plain == "on" and named[:1] == behind[:1] and not _is_led(named):
+            continue  # `leaning on Bob`, where `on` is no verb
         if item.is_name and told[:1] and told[0].plain in RELATIVES and is_absent(told):
             return f"Is “{person.words}” in the picture?"  # `Uncle Joe, who took it`
         if told[:1] and told[0].plain not in small_words.SAID_BY and _is_called(named):
@@ -147,12 +149,16 @@ def _is_called(words: Sequence[Element]) -> bool:
     """Whether words are a name: a given name, or kin or a title and a name, of which none says whose."""
     if not words or not words[-1].is_large or any(word.is_genitive for word in words):
         return False
-    name = next(word for word in words if word.is_large)
-    is_led = words.index(name) == 1 and (words[0].plain in KIN_WORDS or words[0].plain in TITLES)
-    return words.index(name) < _KIN_AND_NAME and (is_led or token_of(name.text).is_given)
+    return (words[0].is_large and token_of(words[0].text).is_given) or _is_led(words)
 
 
-_KIN_AND_NAME = 2
+def _is_led(words: Sequence[Element]) -> bool:
+    """`sisar Lempi`: a small word of kin or a title, and a name."""
+    leads = len(words) > 1 and not words[0].is_large and words[1].is_large
+    return leads and words[0].plain in _LEAD_NAMES
+
+
+_LEAD_NAMES = KIN_WORDS.keys() | TITLES | RELIGIOUS_TITLES
 
 
 _MOST_BEFORE_A_NAME = 4

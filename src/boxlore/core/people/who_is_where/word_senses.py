@@ -149,6 +149,8 @@ def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "verb"  # `a man called Trench`
     if element.kind != "verb" or not further:
         return ""
+    if element.plain == "on" and reader.words and reader.words[0].plain in _ENGLISH:
+        return "word"  # `the boy on Dobbin`, where `on` is no verb
     if element.plain in FILIATION and reader.words and reader.words[-1].kind != "me" and further[0].is_large:
         return "word"  # `Osman bin Idris`
     if reader.joined == "with" and reader.words and describes_last(reader) and begins_person(further):
@@ -162,6 +164,8 @@ def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"  # `on Nana's knee`
     return "verb" if touches or tells else ""
 
+
+_ENGLISH = ("the", "a", "an", "my", "our", "his", "her", "their")
 
 _CALLED = frozenset("called named genannt namens nimega nomme nommee llamado llamada chiamato chiamata".split())
 
