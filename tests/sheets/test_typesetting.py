@@ -2,12 +2,17 @@
 
 import shutil
 import subprocess
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from boxlore.core.errors import CouldNot
+from boxlore.sheets import typesetting
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.theme import LARGE_PRINT, Theme
+from boxlore.sheets.transfer_papers import InventoryLine, inventory_pdf
+from boxlore.sheets.typeset_apart import typeset_apart
 from boxlore.sheets.typesetting import (
     MISSING,
     Letters,
@@ -84,3 +89,17 @@ def test_templates_hold_no_address_and_no_import_but_our_own() -> None:
         source = template(name).decode()
         assert "http" not in source and "@preview" not in source
         assert source.count("#import") == source.count('#import "common.typ": *')
+
+
+def test_what_is_long_is_set_apart_to_the_same_bytes(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The memory of a long table is given back; the same data and the same day give the same bytes either way."""
+    line = InventoryLine("TRA-0001", "1/1/1", "Hay « été »", "1931")
+    apart, here = [], []
+    for kept, most in ((here, 10**9), (apart, 0)):
+        monkeypatch.setattr(typesetting, "MOST_HERE", most)
+        kept.append(
+            inventory_pdf("Home", "1 photograph.", [("Box 1", [line])], paper="a4", printed_on=date(2026, 11, 25))
+        )
+    assert apart == here and apart[0].startswith(b"%PDF")
+    with pytest.raises(CouldNot, match="A PDF was not made"):
+        typeset_apart({"main.typ": b"#nothing-of-this-name()"}, {}, {"root": str(tmp_path)})

@@ -18,6 +18,7 @@ import typst
 from boxlore.core.fields.letters import FIRST_STRONG, POP
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.sheets.theme import FALLBACK, Theme
+from boxlore.sheets.typeset_apart import typeset_apart
 
 _compile: Any = typst.compile
 _query: Any = typst.query
@@ -25,6 +26,8 @@ _query: Any = typst.query
 
 STANDARDS = ["a-2a", "ua-1"]
 MISSING = "□"
+MOST_HERE = 50_000
+"""Bytes of data that are set here: of more, the memory that it takes is to be given back."""
 _HOME = resources.files("boxlore.sheets")
 
 
@@ -107,13 +110,15 @@ def _sources(name: str, data: Mapping[str, Any]) -> dict[str, bytes]:
 
 
 def _set(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date, letters: "Letters") -> bytes:
-    pdf: bytes = _compile(
-        _sources(name, data),
-        root=str(root),
-        pdf_standards=STANDARDS,
-        font_paths=_fonts(theme, machine=letters.need_machine),
-        timestamp=int(datetime(day.year, day.month, day.day, 12, tzinfo=UTC).timestamp()),
-    )
+    sources = _sources(name, data)
+    how = {
+        "root": str(root),
+        "pdf_standards": STANDARDS,
+        "timestamp": int(datetime(day.year, day.month, day.day, 12, tzinfo=UTC).timestamp()),
+    }
+    if len(sources["data.json"]) > MOST_HERE:
+        return typeset_apart(sources, _where_fonts_are(theme, machine=letters.need_machine), how)
+    pdf: bytes = _compile(sources, font_paths=_fonts(theme, machine=letters.need_machine), **how)
     return pdf
 
 
@@ -127,8 +132,12 @@ def families(theme: Theme) -> list[str]:
 def _fonts(theme: Theme, *, machine: bool = False) -> Any:
     """Our fonts and those of the theme's folder, so that a PDF is the same everywhere; the machine's too where letters
     need them."""
+    return typst.Fonts(**_where_fonts_are(theme, machine=machine))
+
+
+def _where_fonts_are(theme: Theme, *, machine: bool) -> dict[str, Any]:
     own = [theme.fonts_from] if theme.fonts_from else []
-    return typst.Fonts(include_system_fonts=machine, font_paths=[str(_HOME.joinpath("fonts")), *own])
+    return {"include_system_fonts": machine, "font_paths": [str(_HOME.joinpath("fonts")), *own]}
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,7 +27,11 @@ COLUMNS = (
     ("Basis", "string", "rightsBasis: consent of the person, or policy (privacy of the living, wish of the teller)"),
     ("Act", "string", "rightsGranted, act: name, picture, voice or disseminate"),
     ("Allowed", "string", "rightsGranted, restriction: allow or disallow"),
-    ("From", "date", "termOfGrant or termOfRestriction, startDate; empty for the day of the transfer"),
+    (
+        "From",
+        "date",
+        "termOfGrant or termOfRestriction, startDate; empty for the day of the first transfer of it",
+    ),
     ("Until", "date", "endDate: the day until which it holds, a consent until another word on it; or empty"),
     ("Agent", "string", "Who said so, for another too, if that may be named"),
     ("Note", "string", "Why, in a sentence"),
