@@ -16,11 +16,11 @@ from tests.exports.strategies import RECORDS
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.fields.areas import Area
 from boxlore.core.people.reference import PersonRef
-from boxlore.core.records.item_record import PersonShown, Record, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.rdf import read_triples, write_triples
-from boxlore.exports.rdf_files import fragment
+from boxlore.exports.rdf_files import fragment, shown_of
 from boxlore.exports.rdf_terms import EDTF, PREFIXES, TERMS
 from boxlore.exports.required_fields import read_required
 
@@ -220,3 +220,20 @@ def test_what_is_no_triple_of_ours_is_refused(line: str) -> None:
     """RDF 1.1 N-Triples, grammar; blank nodes, which we do not write."""
     with pytest.raises(ValueError, match="line 1 is no triple"):
         list(read_triples([line]))
+
+
+def test_the_corners_of_what_lies_aslant_are_kept_as_our_shapes_have_them() -> None:
+    corners = (0.1, 0.2, 0.7, 0.1, 0.8, 0.6, 0.2, 0.9)
+    scan = ScanFile(
+        id="01a214af-f06c-7bb4-925d-b49412c6ff01", path="scans/a.jpg", sha256="0" * 64, bytes=1, width=300, height=200,
+        media_type="image/jpeg", area=(0.1, 0.1, 0.7, 0.8), corners=corners, turn=90,
+    )  # fmt: skip
+    record = Record(id="01a214af-f06c-7bb4-925d-b49412c6ff02", number="TRA-0001", scans=(scan,))
+    graph = Graph().parse(data=triples(record), format="nt")
+    assert faults(graph) == ""
+    (part,) = graph.subjects(OA.hasSource, URIRef(f"urn:uuid:{scan.id}"))
+    kept = {name: [str(value) for value in graph.objects(part, URIRef(TERMS + name))] for name in ("area", "corners")}
+    shows = shown_of({f"bx:{name}": values for name, values in kept.items()} | {"bx:side": ["recto"]}, "item")
+    assert shows.corners == corners and shows.area == Area(0.1, 0.1, 0.7, 0.8)
+    with pytest.raises(ValueError):
+        shown_of({"bx:area": kept["area"], "bx:corners": ["0 0 1 1"]}, "item")

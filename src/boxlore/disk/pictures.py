@@ -14,6 +14,7 @@ from pathlib import Path
 from PIL import Image, TiffImagePlugin
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.quads import corners_of, mapping_of
 from boxlore.core.records.marker_positions import turned_by
 from boxlore.disk.colour_modes import in_plain_mode, in_srgb, on_white
 from boxlore.disk.decoding import SURELY_FITS, is_heif, load, opened, refuse_too_many_pixels
@@ -151,9 +152,10 @@ def make_jpeg(
 ) -> bytes:
     """A JPEG in sRGB or grey, at most `longest` pixels on its longer side, without colour profile or metadata.
 
-    `area` is the part to show: x, y, width, height as fractions (0 to 1) of the stored picture; empty for all of it.
-    It is set upright as its file asks, and then turned by `turn` degrees to the right. For a screen a preview of
-    `previews` may stand in for the file. Raises CouldNot for a damaged picture.
+    `area` is the part to show: x, y, width, height as fractions (0 to 1) of the stored picture, and of what lies aslant
+    its corners, between which it is straightened (see `core.fields.quads`); empty for all of it. It is set upright as
+    its file asks, and then turned by `turn` degrees to the right. For a screen a preview of `previews` may stand in for
+    the file. Raises CouldNot for a damaged picture.
     """
     return make_jpegs(path, ((longest, quality),), area=area, turn=turn, previews=previews)[0]
 
@@ -189,7 +191,7 @@ def _shown(
         part = longest / max(right - left, bottom - top)  # a JPEG can be decoded at a fraction of its size: quicker
         image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
         picture = _small_part(path, image, area, longest, previews)  # not every mode can be scaled
-        picture = _turned(picture, turned_by(_orientation(image), turn))
+        picture = _turned(_straightened(picture, area), turned_by(_orientation(image), turn))
         picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=2.0)
         yield in_srgb(picture)
 
@@ -238,7 +240,7 @@ def make_upright_jpeg(
         load(path, image)
         left, top, right, bottom = _box(image, area)
         full_length = max(right - left, bottom - top)
-        picture = on_white(_turned(_plain_part(image, area, longest), orientation))
+        picture = on_white(_turned(_straightened(_plain_part(image, area, longest), area), orientation))
         profile = picture.info.get("icc_profile")
         picture.info = {}
         if longest:
@@ -252,6 +254,23 @@ def make_upright_jpeg(
         return UprightJpeg(encoded.getvalue(), *picture.size, orientation)
 
 
+def _straightened(picture: Image.Image, area: tuple[float, ...]) -> Image.Image:
+    """What lies between the corners of a part that was cut out, as if it had lain straight; any other part as it is."""
+    if len(area) != 12:
+        return picture
+    left, top, wide, high = area[:4]
+    within = [(min(max((x - left) / wide, 0), 1), min(max((y - top) / high, 0), 1)) for x, y in corners_of(area[4:])]
+    places = [(x * picture.width, y * picture.height) for x, y in within]
+    sides = [math.dist(places[at], places[at - 3]) for at in range(4)]
+    width, height = max(1, round(max(sides[0], sides[2]))), max(1, round(max(sides[1], sides[3])))
+    a, b, c, d, e, f, g, h = mapping_of([part for place in places for part in place])
+    told = (a / width, b / height, c, d / width, e / height, f, g / width, h / height)
+    info = picture.info
+    straight = picture.transform((width, height), Image.Transform.PERSPECTIVE, told, Image.Resampling.BICUBIC)
+    straight.info = info
+    return straight
+
+
 def _turned(image: Image.Image, orientation: int) -> Image.Image:
     """The picture upright. Exif's own orientations, as a damaged Exif block is no reason not to show a picture."""
     turn = _TURNS.get(orientation)
@@ -260,9 +279,9 @@ def _turned(image: Image.Image, orientation: int) -> Image.Image:
 
 def _box(image: Image.Image, area: tuple[float, ...]) -> tuple[int, int, int, int]:
     """Left, top, right and bottom of the part in pixels, at least one wide and high; of all for an empty area."""
-    if len(area) != 4:
+    if not area:
         return (0, 0, image.width, image.height)
-    x, y, w, h = area
+    x, y, w, h = area[:4]
     left, top = round(x * image.width), round(y * image.height)
     return left, top, max(round((x + w) * image.width), left + 1), max(round((y + h) * image.height), top + 1)
 

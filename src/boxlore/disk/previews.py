@@ -33,7 +33,7 @@ class Previews:
 
     def instead_of(self, path: Path, longest: int, area: tuple[float, ...]) -> Path:
         """The preview of a picture, if there is one that shows so many pixels of a part of it; else the file itself."""
-        part = min(area[2:]) if len(area) == 4 else 1.0
+        part = min(area[2:4], default=1.0)
         if longest > LONGEST * part:
             return path
         with suppress(OSError):

@@ -40,7 +40,7 @@ def heads_in(path: Path, *, area: tuple[float, ...] = (), turn: int = 0) -> list
     from boxlore.disk.heads import find_heads
 
     header = read_header(path)
-    part = area[2:] if len(area) == 4 else (1.0, 1.0)
+    part = area[2:4] or (1.0, 1.0)
     longest = min(LONGEST_OF_HEADS, max(1, round(max(header.width * part[0], header.height * part[1]))))
     wide, high, data = small_pixels(path, longest, longest, area=area, turn=turn)
     grey = np.frombuffer(data, np.uint8).reshape(high, wide, 3).mean(-1).astype(np.uint8)

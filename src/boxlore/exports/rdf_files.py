@@ -8,7 +8,7 @@ sitting names its recordings (schema:recordedIn), and each item that was out as 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from boxlore.core.fields.areas import AREA_WORDS, Area
-from boxlore.core.fields.pictures import EMBEDDED_WORDS, FileFacts, Shows
+from boxlore.core.fields.pictures import EMBEDDED_WORDS, SHOWS_WORDS, FileFacts, Shows
 from boxlore.core.fields.sittings import RecordingFacts, ShownAt
 from boxlore.core.records.item_record import AS_SCANNED, ScanFile
 from boxlore.exports.escaping import literal
@@ -53,6 +53,7 @@ def scan_triples(item: str, scan: ScanFile, path: str, title: str) -> list[str]:
         f"{shown} {prefixed('dcterms:isFormatOf')} {urn(item)} .",
         f"{shown} {prefixed('bx:side')} {literal(scan.side)} .",
         *([f"{shown} {prefixed('bx:turn')} {number_literal(scan.turn)} ."] if scan.turn else ()),
+        *([f"{shown} {prefixed('bx:corners')} {literal(_in_words(scan.corners))} ."] if scan.corners else ()),
         *(part_triples(shown, Area(*scan.area), (scan.width, scan.height)) if scan.area else ()),
     ]
 
@@ -131,7 +132,13 @@ def shown_of(thing: Thing, item: str) -> Shows:
     """What of a scan shows an item. Raises ValueError for what is no part of a picture."""
     words = first_of(thing, "bx:area")
     turn = int(first_of(thing, "bx:turn") or 0)
-    return Shows(item, first_of(thing, "bx:side"), AREA_WORDS.read(words) if words else None, turn)
+    corners = tuple(map(float, first_of(thing, "bx:corners").split()))
+    area = AREA_WORDS.read(words) if words else None
+    return SHOWS_WORDS.parse(SHOWS_WORDS.write(Shows(item, first_of(thing, "bx:side"), area, turn, corners)))
+
+
+def _in_words(numbers: Sequence[float]) -> str:
+    return " ".join(map(repr, numbers))
 
 
 def recording_of(thing: Thing) -> RecordingFacts:

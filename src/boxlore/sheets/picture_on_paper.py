@@ -15,6 +15,7 @@ from typing import Any
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.crosswalk.image_regions import upright
+from boxlore.core.fields.quads import to_straight
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, every_told
 from boxlore.core.records.people_key import MOST_UNKEYED
@@ -163,13 +164,14 @@ def heads_of(shown: Iterable[PersonShown], scan: ScanFile) -> list[tuple[int, Bo
     A head is x, y, width, height in 0..1 of the upright part of the scan that shows the item; one at the edge is moved
     in.
     """
-    left, top, width, height = scan.area if len(scan.area) == 4 else (0.0, 0.0, 1.0, 1.0)
+    width, height = scan.area[2:] or (1.0, 1.0)
     heads = []
     for person in shown:
         if person.number and person.area and person.scan == scan.id:
-            x, y, *size = person.area
+            left, top, *size = person.area
             w, h = size or (0.0, 0.0)
-            x, y, w, h = upright(((x - left) / width, (y - top) / height, w / width, h / height), scan.stands)
+            (x, y), (right, low) = to_straight(scan.part, left, top), to_straight(scan.part, left + w, top + h)
+            x, y, w, h = upright((min(x, right), min(y, low), abs(right - x), abs(low - y)), scan.stands)
             if not size:
                 w, h = POINT[0] / width, POINT[1] / height
                 x, y = x - w / 2, y - h / 2

@@ -23,6 +23,7 @@ from boxlore.core.fields.pictures import (
     Shows,
     words_struck,
 )
+from boxlore.core.fields.quads import to_straight
 from boxlore.core.records.item_record import AS_SCANNED, MarkerRows, Material, Related, ScanFile
 from boxlore.core.records.marks import ContainerPath
 from boxlore.core.statements import Reading
@@ -185,6 +186,7 @@ def _scan(ident: str, words_of: dict[str, str], shows: Shows) -> ScanFile:
         damaged="looks" in words_of and LOOKS_WORDS.or_none(words_of["looks"]) is None,
         orientation=facts.orientation,
         turn=shows.turn,
+        corners=shows.corners,
     )
 
 
@@ -207,20 +209,23 @@ def _markers_on(scan: ScanFile, markers: Iterable[tuple[str, list[ToldRow]]]) ->
     for ident, rows in markers:
         words = next((statement.words for statement, _ in rows if statement.field == "area"), "")
         position = AREA_WORDS.read(words).numbers if words else ()
-        if position and _inside(position, scan.area):
+        if position and _inside(position, scan.part):
             number += 1
             yield MarkerRows(id=ident, scan=scan.id, number=number, area=position, statements=rows)
 
 
-def _inside(position: tuple[float, ...], area: tuple[float, ...]) -> bool:
-    """Whether a marker (its middle) lies in an area of the scan; an empty area is the whole scan.
+def _inside(position: tuple[float, ...], part: tuple[float, ...]) -> bool:
+    """Whether a marker (its middle) lies in a part of the scan; an empty one is the whole scan.
 
     `position` is x and y, or x, y, width and height; all in 0..1 of the scan.
     """
-    if len(area) != 4:
+    if len(part) < 4:
         return True
     x, y = (position[0] + position[2] / 2, position[1] + position[3] / 2) if len(position) == 4 else position[:2]
-    return area[0] <= x <= area[0] + area[2] and area[1] <= y <= area[1] + area[3]
+    if len(part) == 4:
+        return part[0] <= x <= part[0] + part[2] and part[1] <= y <= part[1] + part[3]
+    u, v = to_straight(part, x, y)
+    return 0 <= u <= 1 and 0 <= v <= 1
 
 
 def _related(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[Related]]:

@@ -43,7 +43,7 @@ def areas(home: Path) -> list[tuple[float, ...]]:
 def test_each_print_of_a_sheet_is_an_item_with_its_part_of_the_scan(run, home: Path, folder: Path) -> None:  # type: ignore[no-untyped-def]
     code, _, said = run("-c", home, "intake", folder, "--find-prints", "take", "--copy", "--yes")
     assert code == 1 and "3 taken in" in said and "1 refused" in said
-    assert "sheet.png: aslant, with some of the bed around: print 2." in said
+    assert "sheet.png: aslant, and seen straightened: print 2." in said
     assert "sheet print 1: recto sheet.png (30% by 60% of it, from 10% across, 10% down)" in said
     first, second, whole = areas(home)
     assert first == pytest.approx((0.1, 0.1, 0.3, 0.6), abs=0.012) and whole == ()

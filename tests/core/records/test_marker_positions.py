@@ -60,3 +60,13 @@ def test_a_window_turned_is_the_same_part() -> None:
 def test_the_middle_of_a_box_is_its_middle() -> None:
     assert middle((0.2, 0.4, 0.2, 0.4)) == pytest.approx((0.3, 0.6))
     assert middle((0.2, 0.4)) == (0.2, 0.4)
+
+
+@every_row("turn", range(1, 9))
+def test_what_is_seen_in_a_window_of_what_lies_aslant_is_seen_in_the_whole(turn: int) -> None:
+    """A window cuts out a part that lies aslant too: each place of it is that place of the whole (our own contract)."""
+    aslant = (0.1, 0.1, 0.7, 0.8, 0.1, 0.2, 0.7, 0.1, 0.8, 0.6, 0.2, 0.9)
+    part = part_of(aslant, (0.2, 0.3, 0.4, 0.5), turn)
+    assert len(part) == 12 and part[:2] == (min(part[4::2]), min(part[5::2]))
+    for x, y in ((0.0, 0.0), (1.0, 0.0), (0.3, 0.8)):
+        assert seen_at(stored_at((x, y), part, turn), aslant, turn) == pytest.approx((0.2 + 0.4 * x, 0.3 + 0.5 * y))

@@ -60,7 +60,7 @@ def spot(jpeg: bytes) -> tuple[float, float]:
 def taken(folder: Path, path: Path, area: tuple[float, ...] = ()) -> str:
     """The item of a scan, or of a part of it; somebody is marked where the red spot is."""
     with open_collection(folder) as collection:
-        plan = [Planned(key=path.stem, sides=(ScanSide(path, "recto", area),))]  # type: ignore[arg-type]
+        plan = [Planned(key=path.stem, sides=(ScanSide(path, "recto", area[:4], corners=area[4:]),))]  # type: ignore[arg-type]
         (result,) = take_in(collection, plan, IntakeOptions(copy=True, box="1"))
         record = record_of(collection, find_item(collection, result.number).id)
         act = collection.act("a marker")
@@ -87,10 +87,21 @@ def turn(collection: Collection, number: str, by: int) -> int:
 
 
 PART = (0.5, 0.0, 0.5, 0.75)
+ASLANT = (0.5, 0.0, 0.5, 0.75, 0.6, 0.0, 1.0, 0.12, 0.9, 0.75, 0.5, 0.6)
+"""A print in that part that lies aslant, by its corners."""
 
 
 @pytest.mark.parametrize(
-    ("by", "orientation", "area"), [(90, 1, ()), (180, 6, PART), (270, 2, PART), (90, 6, ()), (270, 1, PART)]
+    ("by", "orientation", "area"),
+    [
+        (90, 1, ()),
+        (180, 6, PART),
+        (270, 2, PART),
+        (90, 6, ()),
+        (270, 1, PART),
+        (90, 6, ASLANT),
+        (180, 2, ASLANT),
+    ],
 )
 def test_all_that_is_made_of_a_turned_scan_has_the_marker_where_the_spot_is(
     bare: Callable[[int], Path], tmp_path: Path, by: int, orientation: int, area: tuple[float, ...]
@@ -102,9 +113,10 @@ def test_all_that_is_made_of_a_turned_scan_has_the_marker_where_the_spot_is(
         assert turn(collection, number, by) == by
         record = of(collection, number)
         (scan,) = record.scans
-        assert (scan.id, scan.sha256, scan.turn, scan.area) == (before.id, before.sha256, by, area)
+        assert (scan.id, scan.sha256, scan.turn, scan.area) == (before.id, before.sha256, by, area[:4])
+        assert scan.part == area
         assert hashlib.sha256((folder / scan.path).read_bytes()).hexdigest() == before.sha256
-        seen = spot(make_jpeg(folder / scan.path, 400, area=scan.area, turn=scan.turn))
+        seen = spot(make_jpeg(folder / scan.path, 400, area=scan.part, turn=scan.turn))
         assert (record.people[0].number, record.people[0].name) == (1, "Leida Tamm")
         (marked,) = Markers(collection).of(record)
         assert (marked.x, marked.y) == pytest.approx(seen, abs=0.02)
@@ -117,7 +129,9 @@ def test_all_that_is_made_of_a_turned_scan_has_the_marker_where_the_spot_is(
         out = tmp_path / "copies"
         (copied,) = copies(collection, out)
         assert copied.state in ("written", "cut") and f"turned by {by}° to the right" in copied.why
+        assert ("straightened, for it lay aslant" in copied.why) == (len(area) == 12)
         data = (out / copied.copy).read_bytes()
+        assert (b"straightened, for it lay aslant" in data) == (len(area) == 12)
         assert spot(data) == pytest.approx(seen, abs=0.02)
         image = exiv2.ImageFactory.open(str(out / copied.copy))
         image.readMetadata()

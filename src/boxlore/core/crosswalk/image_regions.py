@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterable, Mapping
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.crosswalk.metadata_values import OUR_REGION, Alt, Bag, Struct, Text, XmpValue, alternative, bag
+from boxlore.core.fields.quads import to_straight
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile
 from boxlore.core.wording.catalogue import ENGLISH, Say
 
@@ -21,7 +22,7 @@ ROLES = {"named": "named, not shown", "photographer": "photographer"}
 
 def _region(shown: PersonShown, scan: ScanFile, language: str, turned: int, say: Say) -> Struct:
     """One person's region as an ImageRegion structure. A point becomes a circle of radius 0.05."""
-    area = upright(on_part(shown.area, scan.area), turned) if shown.scan == scan.id and shown.role == "person" else ()
+    area = upright(on_part(shown.area, scan.part), turned) if shown.scan == scan.id and shown.role == "person" else ()
     whole = ("0", "0", "1", "1")
     if len(area) == 4:
         box = tuple(f"{value:.5f}" for value in area)
@@ -100,14 +101,18 @@ def upright(area: tuple[float, ...], turned: int) -> tuple[float, ...]:
 
 
 def on_part(area: tuple[float, ...], part: tuple[float, ...]) -> tuple[float, ...]:
-    """An area of a whole scan, as an area of the part that was cut out of it; what lies outside is cut off."""
-    if len(part) != 4 or not area:
+    """An area of a whole scan, as an area of the part that was cut out of it (and straightened, where it lay aslant);
+    what lies outside is cut off."""
+    if len(part) < 4 or not area:
         return area
-    x, y = _inside((area[0] - part[0]) / part[2]), _inside((area[1] - part[1]) / part[3])
     if len(area) == 2:
-        return (x, y)
-    right, low = _inside((area[0] + area[2] - part[0]) / part[2]), _inside((area[1] + area[3] - part[1]) / part[3])
-    return (x, y, right - x, low - y)
+        x, y = to_straight(part, area[0], area[1])
+        return (_inside(x), _inside(y))
+    left, top, right, low = area[0], area[1], area[0] + area[2], area[1] + area[3]
+    places = [to_straight(part, x, y) for x, y in ((left, top), (right, top), (right, low), (left, low))]
+    xs, ys = zip(*places, strict=True)
+    first, last = (_inside(min(xs)), _inside(min(ys))), (_inside(max(xs)), _inside(max(ys)))
+    return (*first, last[0] - first[0], last[1] - first[1])
 
 
 def _inside(value: float) -> float:
@@ -128,7 +133,7 @@ def regions(record: Record, scan: ScanFile, language: str, turned: int = 1, say:
 def faces(record: Record, scan: ScanFile, turned: int = 1) -> XmpValue | None:
     """The rectangles of the people shown, in the older form of regions (mwg-rs:Regions, MWG Guidelines 2.0, 5.9)."""
     placed = [
-        (shown, upright(on_part(shown.area, scan.area), turned))
+        (shown, upright(on_part(shown.area, scan.part), turned))
         for shown in record.shown()
         if shown.scan == scan.id and len(shown.area) == 4
     ]

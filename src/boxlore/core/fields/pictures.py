@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from boxlore.core.fields.areas import Area, area_of
 from boxlore.core.fields.codec import Codec, as_json, facts_of, one_word, whole
+from boxlore.core.fields.quads import is_quad
 
 ID_LENGTH = 36
 """Letters of an id (RFC 9562, 4): the SQL below cuts links by it."""
@@ -76,36 +77,52 @@ QUARTERS = (0, 90, 180, 270)
 class Shows:
     """A scan shows an item: which side of it (`recto`, `verso`), and on which part; None for the whole picture.
 
-    `turn` is by how many degrees to the right the keeper turned it, beyond what its file asks for.
+    `turn` is by how many degrees to the right the keeper turned it, beyond what its file asks for. `corners` are the
+    eight numbers of what lies aslant in that part (see `core.fields.quads`), or none.
     """
 
     item: str
     side: str
     area: Area | None = None
     turn: int = 0
+    corners: tuple[float, ...] = ()
 
 
 def _write_shows(shows: Shows) -> str:
     area = list(shows.area.numbers) if shows.area else None
     turned = {"turn": shows.turn} if shows.turn else {}
-    return as_json({"item": shows.item, "side": shows.side, "area": area, **turned})
+    aslant = {"corners": list(shows.corners)} if shows.corners else {}
+    return as_json({"item": shows.item, "side": shows.side, "area": area, **turned, **aslant})
 
 
 def _parse_shows(words: str) -> Shows:
     facts = facts_of(words)
-    numbers = facts.member("area") or []
-    if not isinstance(numbers, list):
+    numbers, corners = facts.member("area") or [], facts.member("corners") or []
+    if not isinstance(numbers, list) or not isinstance(corners, list):
         raise ValueError(words)
     turn = facts.whole("turn", 0)
     if turn not in QUARTERS:
         raise ValueError(words)
-    return Shows(one_word(facts.text("item")), facts.text("side"), area_of(numbers) if numbers else None, turn)
+    area = area_of(numbers) if numbers else None
+    return Shows(one_word(facts.text("item")), facts.text("side"), area, turn, _aslant(corners, area))
+
+
+def _aslant(numbers: list[object], area: Area | None) -> tuple[float, ...]:
+    """The corners of what lies aslant. Raises ValueError for anything else than four in a part of a picture."""
+    if not numbers:
+        return ()
+    points = [area_of(numbers[at : at + 2]) for at in range(0, len(numbers), 2)]
+    corners = tuple(part for point in points for part in point.numbers)
+    if area is None or len(corners) != 8 or not is_quad(corners):
+        raise ValueError(numbers)
+    return corners
 
 
 SHOWS_WORDS: Codec[Shows] = Codec(
     "picture of an item", 'Write a JSON object with "item", "side" and "area".', _write_shows, _parse_shows
 )
-"""A JSON object; `area` is null, missing or an empty list for the whole picture, `turn` is missing where it is 0."""
+"""A JSON object; `area` is null, missing or an empty list for the whole picture, `turn` is missing where it is 0, and
+`corners` where nothing lies aslant."""
 
 SHOWS_ITEM_SQL = "json_extract(words, '$.item')"
 """SQLite: the item that a scan shows."""

@@ -140,7 +140,7 @@ class ScanFile:
     `width` and `height` in pixels as stored, `ppi` in pixels an inch or 0, `area` the part that shows
     this item (x, y, w, h in 0..1; empty for the whole), `embedded` the text found in the file. `damaged`: its bytes
     were cut off or broken when it was taken in. `orientation` is that of its file (Exif; 1: none), and `turn` by how
-    many degrees to the right the keeper turned what shows this item.
+    many degrees to the right the keeper turned what shows this item. `corners` are those of a print that lies aslant.
     """
 
     id: str
@@ -158,6 +158,12 @@ class ScanFile:
     damaged: bool = False
     orientation: int = 1
     turn: int = 0
+    corners: tuple[float, ...] = ()
+
+    @property
+    def part(self) -> tuple[float, ...]:
+        """What of the stored picture is seen: nothing for all of it, its area, and the corners of what lies aslant."""
+        return (*self.area, *self.corners)
 
     @property
     def stands(self) -> int:

@@ -1,8 +1,11 @@
 """Where a marker lies: on the picture as stored, and on the picture as it is looked at.
 
-A marker is kept in 0..1 of the stored picture. What is looked at may be a part of it (`area`: x, y, w, h), turned
-upright as the file asks (Exif orientation, CIPA DC-008, tag 274, values 1 to 8), and then as the keeper turned it.
+A marker is kept in 0..1 of the stored picture. What is looked at may be a part of it (`area`: x, y, w, h, and of what
+lies aslant its corners; see `core.fields.quads`), turned upright as the file asks (Exif orientation, CIPA DC-008, tag
+274, values 1 to 8), and then as the keeper turned it.
 """
+
+from boxlore.core.fields.quads import from_straight, to_straight
 
 Point = tuple[float, float]
 
@@ -21,8 +24,7 @@ TURNED = {
 
 def seen_at(stored: Point, area: tuple[float, ...] = (), turn: int = 1) -> Point:
     """Where a stored point is seen, in 0..1 of the picture looked at; beyond 0..1 where it lies outside `area`."""
-    left, top, wide, high = area if len(area) == 4 else (0.0, 0.0, 1.0, 1.0)
-    x, y = (stored[0] - left) / (wide or 1), (stored[1] - top) / (high or 1)
+    x, y = to_straight(area, *stored)
     swapped, flip_x, flip_y = TURNED.get(turn, TURNED[1])
     if swapped:
         x, y = y, x
@@ -31,12 +33,11 @@ def seen_at(stored: Point, area: tuple[float, ...] = (), turn: int = 1) -> Point
 
 def stored_at(seen: Point, area: tuple[float, ...] = (), turn: int = 1) -> Point:
     """The stored point of one that is seen; the other way round of `seen_at`."""
-    left, top, wide, high = area if len(area) == 4 else (0.0, 0.0, 1.0, 1.0)
     swapped, flip_x, flip_y = TURNED.get(turn, TURNED[1])
     x, y = (1 - seen[0] if flip_x else seen[0]), (1 - seen[1] if flip_y else seen[1])
     if swapped:
         x, y = y, x
-    return left + x * wide, top + y * high
+    return from_straight(area, x, y)
 
 
 _QUARTER_TURNS = {0: 1, 90: 6, 180: 3, 270: 8}
@@ -60,8 +61,14 @@ def middle(where: tuple[float, ...]) -> Point:
 
 
 def part_of(area: tuple[float, ...], window: tuple[float, float, float, float], turn: int = 1) -> tuple[float, ...]:
-    """The stored area behind a window (x, y, w, h in 0..1) of the picture looked at."""
+    """The stored part behind a window (x, y, w, h in 0..1) of the picture looked at."""
     x, y, wide, high = window
+    if len(area) == 12:
+        straight = part_of((), window, turn)
+        left, top, right, low = straight[0], straight[1], straight[0] + straight[2], straight[1] + straight[3]
+        places = [from_straight(area, *place) for place in ((left, top), (right, top), (right, low), (left, low))]
+        xs, ys = zip(*places, strict=True)
+        return (min(xs), min(ys), max(xs) - min(xs), max(ys) - min(ys), *(part for place in places for part in place))
     corner, opposite = stored_at((x, y), area, turn), stored_at((x + wide, y + high), area, turn)
     left, top = min(corner[0], opposite[0]), min(corner[1], opposite[1])
     return left, top, abs(opposite[0] - corner[0]), abs(opposite[1] - corner[1])

@@ -124,7 +124,7 @@ def _thumbnail(check: ScanCheck, record: Record, out: Path) -> str:
     if scan is None or record.closed_scans:
         return ""
     try:
-        data = check.made(scan, record.number, lambda file: make_jpeg(file, THUMBNAIL, area=scan.area, turn=scan.turn))
+        data = check.made(scan, record.number, lambda file: make_jpeg(file, THUMBNAIL, area=scan.part, turn=scan.turn))
     except CouldNot:
         return ""
     if data is None:

@@ -495,7 +495,7 @@ def _upright(run: CopyRun, job: CopyJob) -> UprightJpeg:
     picture = check.made(
         job.scan,
         job.record.number,
-        lambda file: make_upright_jpeg(file, run.longest, area=job.scan.area, turn=job.scan.turn),
+        lambda file: make_upright_jpeg(file, run.longest, area=job.scan.part, turn=job.scan.turn),
     )
     if picture is None:
         raise CouldNot(check.findings[0].message)
@@ -508,6 +508,7 @@ def _encoded(run: CopyRun, job: CopyJob, scan: BinaryIO) -> _Made:
     target = run.target(copy)
     picture = _upright(run, job)
     how = ["cut out of its scan"] if job.scan.area else []
+    how += ["straightened, for it lay aslant"] if job.scan.corners else []
     how += [f"turned by {job.scan.turn}° to the right"] if job.scan.turn else []
     how += [f"at most {run.longest} pixels on its long side"] if run.longest else []
     named = scan_named(job.record, job.scan, run.to)

@@ -368,7 +368,7 @@ def prepared(
                 return None
             try:
                 data = check.made(
-                    scan, number, lambda file: make_jpeg(file, pixels(scan, room), area=scan.area, turn=scan.turn)
+                    scan, number, lambda file: make_jpeg(file, pixels(scan, room), area=scan.part, turn=scan.turn)
                 )
             except CouldNot:
                 return None

@@ -200,7 +200,7 @@ def _picture(check: ScanCheck, work: _Work, site_folder: Path, progress: Progres
     sizes = ((longest, 84), (SMALL, 80))[: 2 if work.small else 1]
     try:
         made = check.made(
-            scan, work.record.number, lambda file: make_jpegs(file, sizes, area=scan.area, turn=scan.turn)
+            scan, work.record.number, lambda file: make_jpegs(file, sizes, area=scan.part, turn=scan.turn)
         )
     except CouldNot:
         return None

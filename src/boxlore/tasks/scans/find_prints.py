@@ -1,9 +1,9 @@
 """Prints found on flatbed sheets and on telephone pictures of prints, as the plan of an intake: one item for each.
 
 Proposed, never decided: the plan is shown before anything is taken in, or written as a table whose areas can be put
-right. The scan stays as it is; each item has the upright box around its print as its area, so that of a print that
-lies aslant a little of the bed is seen at its corners. What shows no print, or nothing but one that fills it, is one
-item as a whole.
+right. The scan stays as it is; each item has the upright box around its print as its area, and of a print that lies
+aslant its corners, between which it is straightened wherever it is seen. What shows no print, or nothing but one that
+fills it, is one item as a whole.
 """
 
 import math
@@ -13,7 +13,8 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.cells import write_row
-from boxlore.core.records.marker_positions import stored_at
+from boxlore.core.fields.quads import is_quad
+from boxlore.core.records.marker_positions import seen_at, stored_at
 from boxlore.disk.outlines import Quad
 from boxlore.disk.pictures import turn_of
 from boxlore.disk.seeing import need_eyes, outlines_in
@@ -22,6 +23,8 @@ from boxlore.tasks.scans.pairing import Planned
 
 SLANTED = 2.0
 """From so many degrees on it is said that a print lies aslant."""
+SLIGHT = 0.004
+"""A print whose corners lie nearer to those of the box around it, as parts of the picture, lies straight."""
 WHOLE = 0.94
 """A box that is so wide and high, as part of the picture, is the whole picture."""
 
@@ -55,20 +58,37 @@ def _found_on(item: Planned, remarks: list[str]) -> list[Planned]:
     except CouldNot:
         return []  # the intake, which follows, says what is wrong with the file
     turn = turn_of(side.path)
-    areas = [area_of(quad, turn) for quad in quads]
-    if not areas or (len(areas) == 1 and min(areas[0][2:]) > WHOLE):
+    parts = [part_at(quad, turn) for quad in quads]
+    if not parts or (len(parts) == 1 and min(parts[0][2:4]) > WHOLE):
         return []
     if slanted := [str(at) for at, quad in enumerate(quads, 1) if abs(slant_of(quad)) >= SLANTED]:
-        remarks.append(f"{side.path.name}: aslant, with some of the bed around: print {', '.join(slanted)}.")
-    return parts_of(item, areas)
+        remarks.append(f"{side.path.name}: aslant, and seen straightened: print {', '.join(slanted)}.")
+    return parts_of(item, parts)
 
 
-def parts_of(item: Planned, areas: Iterable[tuple[float, float, float, float]]) -> list[Planned]:
+def parts_of(item: Planned, parts: Iterable[tuple[float, ...]]) -> list[Planned]:
     """An item for each part of the one picture of another."""
     return [
-        replace(item, key=f"{item.key} print {at}", sides=(replace(item.sides[0], area=area),))
-        for at, area in enumerate(areas, 1)
+        replace(item, key=f"{item.key} print {at}", sides=(replace(item.sides[0], area=part[:4], corners=part[4:]),))
+        for at, part in enumerate(parts, 1)
     ]
+
+
+_SQUARE = ((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0))
+
+
+def part_at(quad: Quad, turn: int) -> tuple[float, ...]:
+    """The part of the stored picture (Exif orientation `turn`) that four corners of the upright one enclose: the box
+    around them, and where they lie aslant themselves (`core.fields.quads`). What is no quadrilateral is its box."""
+    area = area_of(quad, turn)
+    seen = [quad[_SQUARE.index(seen_at(corner, (), turn))] for corner in _SQUARE]
+    stored = [stored_at(corner, (), turn) for corner in seen]
+    box = [(area[0] + area[2] * x, area[1] + area[3] * y) for x, y in _SQUARE]
+    is_straight = all(
+        max(abs(x - box_x), abs(y - box_y)) < SLIGHT for (x, y), (box_x, box_y) in zip(stored, box, strict=True)
+    )
+    corners = tuple(round(part, 5) for corner in stored for part in corner)
+    return area if is_straight or not is_quad(corners) else (*area, *corners)
 
 
 def area_of(quad: Quad, turn: int) -> tuple[float, float, float, float]:

@@ -299,7 +299,8 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     shows_already = set(run.sides.sides[here]) if here else set()
     for (side, shows_it), scan in zip(parts, shown, strict=True):
         if not (here and shows_it):
-            shows = Shows(item.id, side.side, Area(*side.area) if side.area else None)
+            area = Area(*side.area) if side.area else None
+            shows = Shows(item.id, side.side, area, corners=side.corners)
             run.act.state(Subject(Kind.SCAN, scan), "shows", SHOWS_WORDS.write(shows))
     _tell(run, item, planned, is_new=not here)
     says = WhatFilesSay(run.collection, run.teller, run.act)

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.pictures import SHOWS_WORDS, Shows
+from boxlore.core.fields.quads import corners_of
 from boxlore.core.records.item_record import ScanFile
 from boxlore.core.records.marker_positions import seen_at
 from boxlore.core.statements import Kind, Subject
@@ -19,7 +20,7 @@ from boxlore.disk.outlines import Drawn, Quad
 from boxlore.disk.pictures import turn_of
 from boxlore.disk.seeing import outlines_in
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.scans.find_prints import area_of, parts_of
+from boxlore.tasks.scans.find_prints import part_at, parts_of
 from boxlore.tasks.scans.pairing import Planned
 
 NEW = 0.3
@@ -224,7 +225,7 @@ class OutlinesByHand:
     def taken(self) -> list[Planned]:
         """The plan, with an item for each outline; a picture without any is one item."""
         parts = {
-            item.key: parts_of(item, [area_of(quad, self._turn(at)) for quad in self._drawn[at][-1].outlines])
+            item.key: parts_of(item, [part_at(quad, self._turn(at)) for quad in self._drawn[at][-1].outlines])
             for at, item in enumerate(self.sheets)
             if at in self._drawn and self._drawn[at][-1].outlines
         }
@@ -244,7 +245,8 @@ def _outline_of(shows: Shows, turn: int) -> Quad | None:
     if shows.area is None:
         return None
     x, y, wide, high = (*shows.area.numbers, 0.0, 0.0)[:4]
-    return as_quad(seen_at(corner, (), turn) for corner in ((x, y), (x + wide, y), (x + wide, y + high), (x, y + high)))
+    box = ((x, y), (x + wide, y), (x + wide, y + high), (x, y + high))
+    return as_quad(seen_at(corner, (), turn) for corner in (corners_of(shows.corners) or box))
 
 
 def _box(quad: Quad) -> tuple[float, float, float, float]:

@@ -27,14 +27,16 @@ _SUFFIX = re.compile(r"(.+?)[ _-]?(?:(?<=[ _-])(f|r|front|recto)|(?<=[ _-])(b|v|
 class ScanSide:
     """One picture file as one side (recto, verso) of an item.
 
-    `area` is x, y, width, height in 0..1 of the picture, if only that part shows the item; else (). `role` is
-    as-scanned or altered (coloured, retouched).
+    `area` is x, y, width, height in 0..1 of the picture, if only that part shows the item; else (). `corners` are those
+    of a print that lies aslant in it (`core.fields.quads`), or (). `role` is as-scanned or altered (coloured,
+    retouched).
     """
 
     path: Path
     side: str = RECTO
     area: tuple[float, ...] = ()
     role: str = AS_SCANNED
+    corners: tuple[float, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -101,7 +101,7 @@ class SharpPictures:
         room = pixels_of(graphics, columns, rows)
         try:
             path = self.collection.folder / scan.path
-            width, height, rgb = small_pixels(path, *room, area=scan.area, turn=scan.turn, previews=previews())
+            width, height, rgb = small_pixels(path, *room, area=scan.part, turn=scan.turn, previews=previews())
         except CouldNot:
             return None
         number = next(self._numbers)
@@ -170,4 +170,4 @@ def put(number: int, *, above: int = 0) -> str:
 
 
 def _key(scan: ScanFile, graphics: Graphics, columns: int, rows: int) -> tuple[object, ...]:
-    return scan.id, scan.sha256, scan.area, scan.turn, graphics, columns, rows
+    return scan.id, scan.sha256, scan.part, scan.turn, graphics, columns, rows

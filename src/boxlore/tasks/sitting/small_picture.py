@@ -56,10 +56,10 @@ class Glimpses:
 
         room = max(wide, 1), max(high, 1)
         try:
-            return Glimpse(*small_pixels(path, *room, area=scan.area, turn=scan.turn, previews=previews()))
+            return Glimpse(*small_pixels(path, *room, area=scan.part, turn=scan.turn, previews=previews()))
         except CouldNot as error:
             return Glimpse(0, 0, b"", str(error))
 
 
 def _key(scan: ScanFile, wide: int, high: int) -> tuple[object, ...]:
-    return scan.id, scan.sha256, scan.area, scan.turn, wide, high
+    return scan.id, scan.sha256, scan.part, scan.turn, wide, high

@@ -311,7 +311,7 @@ class Showing:
             if key not in self._ready:
                 scan = known[1]
                 try:
-                    path, area, turn = self.collection.folder / scan.path, scan.area, scan.turn
+                    path, area, turn = self.collection.folder / scan.path, scan.part, scan.turn
                     jpeg = make_jpeg(path, SIZES[size], area=area, turn=turn, previews=previews())
                 except CouldNot:
                     return None

@@ -56,7 +56,7 @@ class Markers:
         for material in self.collection.store.about_items(ids=(record.id,)):
             for marker in material.markers:
                 scan = scans[marker.scan]
-                x, y = seen_at(middle(marker.area), scan.area, self.turn(scan))
+                x, y = seen_at(middle(marker.area), scan.part, self.turn(scan))
                 name = names.get((marker.scan, marker.number), "")
                 asked = any(said.field == "person" and said.sure is Sure.NOT_KNOWN for said, _ in marker.statements)
                 marked.append(Marked(marker.id, marker.number, marker.scan, x, y, name, asked and not name))
@@ -101,7 +101,7 @@ class Markers:
     def _area(self, scan: ScanFile, x: float, y: float, stood: Area = NO_SIZE) -> str:
         """A point of the picture looked at, or a box as large as the one that `stood` before, as the log keeps it."""
         inside = (min(max(x, 0.0), 1.0), min(max(y, 0.0), 1.0))
-        left, top = stored_at(inside, scan.area, self.turn(scan))
+        left, top = stored_at(inside, scan.part, self.turn(scan))
         wide, high = stood.width, stood.height
         left, top = min(max(left - wide / 2, 0.0), 1 - wide), min(max(top - high / 2, 0.0), 1 - high)
         return AREA_WORDS.write(Area(round(left, 5), round(top, 5), wide, high))

@@ -26,7 +26,7 @@ def propose_heads(
         raise WrongUse(f"{record.number} has a care note, and heads are not looked for on such a picture.")
     from boxlore.disk.seeing import heads_in
 
-    heads = heads_in(collection.folder / scan.path, area=scan.area, turn=scan.turn)
+    heads = heads_in(collection.folder / scan.path, area=scan.part, turn=scan.turn)
     marked = [marker for marker in markers.of(record) if marker.scan == scan.id]
     free = [
         head

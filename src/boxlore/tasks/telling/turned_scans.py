@@ -4,10 +4,11 @@ A turn belongs to what of the scan shows the item, for the prints on one sheet m
 where they are on the stored picture and are seen turned with it, and so do all outputs.
 """
 
+from dataclasses import replace
 from typing import Protocol
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.pictures import QUARTERS, SHOWS_WORDS, Shows
+from boxlore.core.fields.pictures import QUARTERS, SHOWS_WORDS
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import ALTERED, AS_SCANNED, Record, ScanFile
 from boxlore.core.statements import Kind, Subject
@@ -45,7 +46,7 @@ def turn_scan(act: Act, record: Record, scan: ScanFile, by: int) -> int:
         shows = SHOWS_WORDS.or_none(statement.words) if statement.field == "shows" else None
         area = shows.area.numbers if shows and shows.area else ()
         if shows and (shows.item, shows.side, area, shows.turn) == (record.id, scan.side, scan.area, scan.turn):
-            turned = Shows(shows.item, shows.side, shows.area, turn)
+            turned = replace(shows, turn=turn)
             act.state(statement.subject, "shows", SHOWS_WORDS.write(turned), replaces=statement.id)
     return turn
 

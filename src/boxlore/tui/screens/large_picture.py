@@ -190,7 +190,8 @@ class LargeScreen(Screen[None]):
         """The scan narrowed to the window, for reading only that part of the picture."""
         if self._window == WHOLE:
             return scan
-        return replace(scan, area=part_of(scan.area, self._window, self._host.sitting.markers.turn(scan)))
+        part = part_of(scan.part, self._window, self._host.sitting.markers.turn(scan))
+        return replace(scan, area=part[:4], corners=part[4:])
 
     def _pins(self, scan: ScanFile) -> list[Pin]:
         """The scan's markers and the cross, at places in the window; what is outside it is left out."""
