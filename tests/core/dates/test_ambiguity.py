@@ -220,6 +220,8 @@ WITHOUT_A_DATE = [
     ("About 1940, before 20 January 1940", "Which", ("[1940~..1940-01-19]", "[..1940-01-19]", "1940~")),
     ("about 1940, after June 1940", "Which", ("[1940-07-01..1940~]", "[1940-07..]", "1940~")),
     ("1940s, wartime anyway", "Which years", ("[1940..1945]", "[1941..1945]", "[1941..1944]", "194X")),
+    ("the summer we had the measles, 1938", "meant", ("1938-22", "1938")),
+    ("Summer Hill, 1938", "which of these", ("1938", "1938-22")),
     ("Easter of 1951, because the twins weren't born till June", "meant", ("1951-03-25",)),
 ]
 

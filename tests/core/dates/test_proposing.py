@@ -77,7 +77,7 @@ PROPOSED = [  # words, what the question holds, the choices in their order
     ("erster Schultag, Ostern 1931", "5 April 1931", ("1931-04-05", "1931-04")),
     ("the other Easter, the Greek one, 1954", "is 25 April 1954 meant?", ("1954-04-25",)),
     ("the other Easter, the cold Monday, 1954", "Not understood: “other”", ("1954-04-18",)),
-    ("the other Easter, the cold Ruth, 1954", "18 April 1954", ("1954", "1954-04-18")),
+    ("the other Easter, the cold Ruth, 1954", "18 April 1954", ("1954-04-18", "1954")),
     ("the other Easter, the Greek one, of old", None, ()),
     ("Not 1944 - '45, after Hal came back", "is 1945 meant? Not understood: “after Hal came back”", ("1945",)),
     ("not 1931, not 1933, the mill, 1930 to 1934", "1930, 1932 or 1934", ("1930", "1932", "1934")),

@@ -384,8 +384,8 @@ class Grammar(Distances):
             raise NoForm
         self.at += 1
         whole = Expression(kind, [first, self._following(first) or self._operand_or_span()])
-        if self.senses[self.at - 1].kind == "query":
-            whole.mark(DOUBT)
+        if self.kinds[self.at - 1] == "query" or (self.at == self.count and self.kinds[self.at - 1] == "doubt"):
+            whole.mark(DOUBT)  # “between 1934 and 1936, I think”
         return whole
 
     def _following(self, first: Partial | Expression) -> Partial | None:

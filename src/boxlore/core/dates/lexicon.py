@@ -404,7 +404,8 @@ def _perhaps_beyond(language: Language) -> Iterator[Entry]:
     for kind in ("or_earlier", "or_later", "about_behind"):
         rows = (form.partition(" ") for form in language.words.get(kind, "").split("|"))
         sides = [side for join, _, side in rows if join in joins and side and side not in limits]
-        yield from ((f"{doubt} {side}", kind, None) for doubt in doubts for side in sides)
+        alone = [side for side in sides if not any(limit.startswith(f"{side} ") for limit in limits)]
+        yield from ((f"{doubt} {side}", kind, None) for doubt in doubts for side in alone)  # not “quizás antes [de]”
         if kind in BEYOND:
             yield from ((side, BEYOND[kind], None) for side in sides)
 

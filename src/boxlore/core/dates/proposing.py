@@ -116,7 +116,9 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     with_year = {text: None for texts in pieces for text in texts if not text.startswith("XXXX")}
     choices = list(with_year) or [text for texts in pieces for text in texts]
     choices = [*_with_its_year(pieces), *choices]
-    whole = () if denied else _whole(tokens, decided, choices)
+    whole = [] if denied else _whole(tokens, decided, choices)
+    if _is_of_no_name(tokens, words):  # “the summer we had the measles, 1938”
+        whole.sort(key=lambda text: text.isdigit())
     apart = () if denied or set(whole) - set(choices) else _apart(tokens, decided, choices)
     choices = list(dict.fromkeys((*_before_a_reason(tokens, decided), *whole, *apart, *choices)))
     choices = [text for text in choices if not _says_no_more(text, choices)]
@@ -505,6 +507,17 @@ def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str
     texts = [text for text in _dates(saying, decided) if not text.startswith("XXXX")]
     is_limit = any(text[0] in "[{" or "/" in text for text in texts)
     return texts if is_limit else [*pieces, *texts]
+
+
+def _is_of_no_name(tokens: list[Token], words: str) -> bool:
+    """Whether a season or a feast is told, and none of them beside a word with a capital that nobody knows, of whose
+    name it may be (“Winter Gardens”)."""
+    named = [at for at, token in enumerate(tokens) if token.is_any(_NO_NAME)]
+    beside = (tokens[near] for at in named for near in (at - 1, at + 1) if 0 <= near < len(tokens))
+    return bool(named) and not any(_may_be_place(token, words) for token in beside)
+
+
+_NO_NAME = frozenset(("season", "season_part", "feast", "feast_day"))
 
 
 def _before_a_reason(tokens: list[Token], decided: Decided) -> list[str]:
