@@ -779,6 +779,16 @@ def test_an_original_that_was_given_and_is_kept_now_is_asked_back(mine: Collecti
     assert not [row for row in why(tmp_path / "3") if row[0] == "return"]
     assert "is asked back." in said_of(tmp_path / "3", "TRA-0002")["Conditions governing access"]
 
+    # and where it is given again, it is to be returned no more
+    registry.set_audience(mine, find_item(mine, "TRA-0002"), "anyone")
+    made = transfer(mine, tmp_path / "given", order=replace(order, earlier=tmp_path / "3"))
+    assert [found.message[:64] for found in made.findings if found.rule == "original.given_again"] == [
+        "An earlier update asked the original of TRA-0002 back, and it is"
+    ]
+    assert ("keep", "given again", "TRA-0002", "") in why(tmp_path / "given", "closed")
+    assert "TRA-0002, which an earlier update asked back, is given again" in deed_of(tmp_path / "given")
+    registry.set_audience(mine, find_item(mine, "TRA-0002"), "family")
+
     # what was never handed over, or scans alone, is nobody's to return; an older version did not note the day
     transfer(mine, tmp_path / "4", order=order)
     registry.set_audience(mine, find_item(mine, "TRA-0003"), "family")

@@ -21,6 +21,13 @@ def newly_asked_back(earlier: Earlier, facts: CollectionFacts) -> Iterator[tuple
             yield ident, item
 
 
+def given_again(earlier: Earlier, facts: CollectionFacts) -> Iterator[tuple[str, EarlierItem]]:
+    """The items, each with its id, whose originals an earlier update asked back, and which are given again now."""
+    for ident, item in earlier.items.items():
+        if item.is_asked_back and facts.gives(ident):
+            yield ident, item
+
+
 def asked_of_the_keeper(earlier: Earlier, facts: CollectionFacts) -> Iterator[Finding]:
     """What the keeper must decide of each such original."""
     for ident, item in newly_asked_back(earlier, facts):
@@ -38,10 +45,16 @@ def asked_of_the_keeper(earlier: Earlier, facts: CollectionFacts) -> Iterator[Fi
                 f"{item.number} lender “no loan”."
             )
         yield make_finding("original.asked_back", Severity.ASK, words, "common practice, no source")
+    for _, item in given_again(earlier, facts):
+        words = (
+            f"An earlier update asked the original of {item.number} back, and it is given again now: if the archive "
+            "has returned it, hand it over anew."
+        )
+        yield make_finding("original.given_again", Severity.NOTE, words, "common practice, no source")
 
 
 def asked_in_the_deed(earlier: Earlier, facts: CollectionFacts) -> str:
-    """What the addendum to a deed says of all that is asked back; '' for nothing."""
+    """What the addendum to a deed says of all that is asked back, and of what is no more; '' for nothing."""
     back = sorted((item.number, ident) for ident, item in earlier.items.items() if facts.asked_back(ident))
     kept = [number for number, ident in back if ident in facts.not_given]
     lent = [number for number, ident in back if ident not in facts.not_given]
@@ -55,5 +68,10 @@ def asked_in_the_deed(earlier: Earlier, facts: CollectionFacts) -> str:
         said += (
             f" What was given before of {ENGLISH.listed(lent)} belongs to somebody who lent it: it was not the "
             "donor's to give, and the archive returns it."
+        )
+    if again := sorted(item.number for _, item in given_again(earlier, facts)):
+        said += (
+            f" {ENGLISH.listed(again)}, which an earlier update asked back, is given again: the archive keeps it, or, "
+            "where it has returned it, gets it anew."
         )
     return said

@@ -14,11 +14,17 @@ from boxlore.tasks.archive.transfer_updates import WITHDRAW, Earlier
 REQUEST = "forms/request-to-withdraw.pdf"
 MOST_NAMED = 60
 """Items that are named one by one; the table names all."""
-_TO_DO = {"delete": "To delete", "replace": "To replace by what this update brings", "return": "To return"}
+_TO_DO = {
+    "delete": "To delete",
+    "replace": "To replace by what this update brings",
+    "return": "To return",
+    "keep": "To keep",
+}
 _SINCE = {
     "struck": "words in it were struck for good",
     "consent taken back": "a consent was taken back",
     "kept": "the family keeps it now",
+    "given again": "it was asked back, and is given again",
     "lent": "it belongs to somebody who lent it",
     "closed": "it is closed now",
     "corrected": "it was corrected",

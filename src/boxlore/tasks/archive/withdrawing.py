@@ -7,6 +7,7 @@ A row says of a file, an item or a statement of an earlier transfer what to do w
     delete   consent taken back    no longer in the open part: somebody in it took back a consent, of name or picture
     delete   kept        no longer in any part: the family or the keeper keeps it
     return   kept        the original: it was handed over, and the family keeps it now
+    keep     given again the original: an earlier update asked it back, and it is given again now
     return   lent        the original: it was handed over, and belongs to somebody who lent it
     replace  corrected   said otherwise now, or another file stands under that path
     delete   withdrawn   no longer in the collection
@@ -32,7 +33,7 @@ from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind
 from boxlore.store.values import Struck
 from boxlore.tasks.archive.name_answers import took_consent_back
-from boxlore.tasks.archive.originals_asked_back import newly_asked_back
+from boxlore.tasks.archive.originals_asked_back import given_again, newly_asked_back
 from boxlore.tasks.archive.transfer_updates import (
     DESCRIBING,
     FORMS,
@@ -56,11 +57,12 @@ class Reason(StrEnum):
     CONSENT = "consent taken back"
     KEPT = "kept"
     LENT = "lent"
+    GIVEN = "given again"
     CORRECTED = "corrected"
     WITHDRAWN = "withdrawn"
 
 
-_DELETE, _REPLACE, _RETURN = "delete", "replace", "return"
+_DELETE, _REPLACE, _RETURN, _KEEP = "delete", "replace", "return", "keep"
 TELLER = "who told it"
 """Stands for a field where somebody is named no more as the teller of an item."""
 _NOT_HERE = "", False
@@ -146,10 +148,13 @@ class Withdrawing:
         return self.collection.store.fields_of(statements) if statements else {}
 
     def _originals(self) -> Iterator[Sequence[str]]:
-        """What is to be given back: what the family keeps since its original was handed over, or what was lent."""
+        """What is to be given back: what the family keeps since its original was handed over, or what was lent; and
+        what is not to be given back any more."""
         for ident, item in newly_asked_back(self.earlier, self.facts):
             reason = Reason.KEPT if ident in self.facts.not_given else Reason.LENT
             yield _RETURN, reason, "", "", "", item.number, f"{URN}{ident}", ""
+        for ident, item in given_again(self.earlier, self.facts):
+            yield _KEEP, Reason.GIVEN, "", "", "", item.number, f"{URN}{ident}", ""
 
     def reasons(self, number: str) -> list[str]:
         """Why words of an item are no longer in this part, each reason once, corrections left out."""
@@ -240,7 +245,7 @@ class Withdrawing:
         """The description of every earlier transfer that no update has withdrawn yet: to be deleted if words of it may
         no longer be shown. Deeds and consents stay, unless words of a sitting were struck, which may stand in them, or
         somebody who speaks in one is kept from archives now; the extract of a deed goes as the rest does."""
-        reasons = {row[1] for row in rows if not row[2] and row[0] != _RETURN}
+        reasons = {row[1] for row in rows if not row[2] and row[0] not in (_RETURN, _KEEP)}
         is_public, holder = self.seen.to.is_public, self.collection.settings.holder
         is_holder_hidden = bool(is_public and holder and not self.seen.holder) and self._names_the_holder
         if is_holder_hidden:
