@@ -385,12 +385,15 @@ def test_what_stands_under_the_keeper_is_given_to_a_teller(folder: Path) -> None
     with open_collection(folder) as collection:
         item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
         Teller(collection).tell(item, "story", "The quay.", Telling())
+        Teller(collection).tell(item, "condition", "mould", Telling())  # seen by looking, and nobody's answer
     assert start(folder, "give", name="Leida Rourke", since="2999-01-01") == ["None is there."]
     assert start(folder, "give", name="Leida Rourke") == ["1 answer of the keeper: told by Leida Rourke now."]
     with pytest.raises(WrongUse, match="is not a date"):
         start(folder, "give", name="Leida Rourke", since="soon")
     with open_collection(folder, write=False) as collection:
-        assert [view.said_by for view in next(iter(records(collection))).all("story")] == ["Leida Rourke"]
+        record = next(iter(records(collection)))
+        told = [view.said_by for field in ("story", "condition") for view in record.all(field)]
+        assert told == ["Leida Rourke", ""]
 
 
 def test_a_place_of_the_family_s_own_is_made(folder: Path) -> None:

@@ -22,7 +22,7 @@ from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.item_list import BARE, BEGUN, TOLD, Listing, filtered
-from boxlore.tasks.sitting.linking import RELATIONS, relate, related_lines, same_as, story_about
+from boxlore.tasks.sitting.linking import RELATIONS, had, relate, related_lines, same_as, story_about
 from boxlore.tasks.sitting.recovering import recover_drafts
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.markers import move_marker, remove_marker
@@ -220,6 +220,18 @@ def test_same_as_before_is_one_act(sitting: Sitting) -> None:
         same_as(sitting, [made], before, "people")
     sitting.undo()
     assert not sitting.record(record.id).told
+
+
+def test_what_was_a_guess_there_is_no_surer_here(sitting: Sitting) -> None:
+    say(sitting, 1, WHO, "Anna Berg")
+    say(sitting, 1, WHEN, "about 1938")
+    before = sitting.record(item(sitting, 1))
+    correcting.change(sitting, before, before.shown()[0].told, sure=Sure.GUESS)
+    before, record = sitting.record(before.id), sitting.record(item(sitting, 2))
+    assert had(before, "all of these") == "Anna Berg (guess); about 1938"
+    same_as(sitting, [record], before, "all of these")
+    made = sitting.record(record.id)
+    assert (made.shown()[0].told.sure, made.first("date").sure) == (Sure.GUESS, Sure.SURE)
 
 
 def test_audience_and_sureness_replace_the_statement(sitting: Sitting) -> None:

@@ -4,12 +4,13 @@ Each is one act, so that one undo takes all of it back.
 """
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.pictures import LINK_WORDS, Link
 from boxlore.core.records.item_record import Record
-from boxlore.core.statements import Kind, Statement, Subject, fold
+from boxlore.core.statements import SURENESS, Kind, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.session import Sitting
@@ -63,21 +64,23 @@ def _same(sitting: Sitting, act: Act, record: Record, model: Record, what: str) 
         if name == "person":
             for shown in model.shown():
                 if fold(shown.name) not in have:
-                    _say(sitting, act, record, name, shown.name, shown.person)
+                    _say(sitting, act, record, name, shown.name, shown.sure, shown.person)
         else:
             already = {view.words for view in record.all(name)}
             for view in model.rests_on(name):
                 if view.words not in already:
-                    _say(sitting, act, record, name, view.words)
+                    _say(sitting, act, record, name, view.words, view.sure)
 
 
-def _say(sitting: Sitting, act: Act, record: Record, name: str, words: str, person: str = "") -> None:
-    """One statement; for somebody known, the person is meant and nobody new is made."""
+def _say(sitting: Sitting, act: Act, record: Record, name: str, words: str, sure: Sure, person: str = "") -> None:
+    """One statement, no surer than it was `sure` there; for somebody known, the person is meant and nobody new is
+    made."""
     subject = Subject(Kind.ITEM, record.id)
+    telling = replace(sitting.telling, sure=min(sure, sitting.telling.sure, key=SURENESS.__getitem__))
     if not person:
-        sitting.teller.add(act, subject, name, words, sitting.telling)
+        sitting.teller.add(act, subject, name, words, telling)
         return
-    statement = sitting.teller.add_words(act, subject, name, words, sitting.telling)
+    statement = sitting.teller.add_words(act, subject, name, words, telling)
     act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, person))))
 
 
@@ -86,10 +89,14 @@ def had(model: Record, what: str) -> str:
     words: list[str] = []
     for name in SAME[what]:
         if name == "person":
-            words += [shown.name for shown in model.shown()]
+            words += [_with_doubt(shown.name, shown.sure) for shown in model.shown()]
         else:
-            words += [view.words for view in model.rests_on(name)]
+            words += [_with_doubt(view.words, view.sure) for view in model.rests_on(name)]
     return "; ".join(words)
+
+
+def _with_doubt(words: str, sure: Sure) -> str:
+    return words if sure is Sure.SURE else f"{words} ({sure})"
 
 
 OF_ALL = (

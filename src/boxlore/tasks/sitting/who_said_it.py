@@ -3,12 +3,15 @@
 from dataclasses import replace
 
 from boxlore.core.fields.language import language_tag
-from boxlore.core.fields.table import FIELDS
 from boxlore.core.statements import KEEPER, Said, Source, Statement
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.prompts import PROMPTS, read_prompts
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Teller
+
+ASKED = {prompt.field for prompt in PROMPTS} | {"named", "title"}
+"""Fields whose words are a teller's: those of the questions, who is named beside the picture, and its title."""
 
 
 def give(sitting: Sitting, item: str) -> int:
@@ -60,8 +63,13 @@ def reassign(sitting: Sitting, statement: Statement, name: str, item: str) -> So
 
 
 def give_all(collection: Collection, name: str, since: str, progress: Progress = QUIET) -> int:
-    """Everything told of items that stands under the keeper since a day (YYYY-MM-DD) is this teller's. Returns how
-    many statements there were; one act, taken back as a whole."""
+    """Every answer about items that stands under the keeper since a day (YYYY-MM-DD) is this teller's. Returns how
+    many statements there were; one act, taken back as a whole.
+
+    An answer is what tellers are asked for (ASKED, and the collection's own questions). What a keeper sees by looking,
+    as the condition of a print or what it is made of, stays the keeper's.
+    """
+    fields = ASKED | {prompt.field for prompt in read_prompts(collection.folder)}
     collection.back_up_before("giving answers to a teller")
     act = collection.act(f"told by {name}")
     source = Teller(collection).source(act, Source(Said.NARRATOR, name))
@@ -70,7 +78,7 @@ def give_all(collection: Collection, name: str, since: str, progress: Progress =
     for material in collection.store.about_items():
         rows = [*material.statements, *(row for marker in material.markers for row in marker.statements)]
         for statement, _ in rows:
-            if statement.source == KEEPER and FIELDS[statement.field].told and statement.recorded_at[:10] >= since:
+            if statement.source == KEEPER and statement.field in fields and statement.recorded_at[:10] >= since:
                 said_by(act, statement, source)
         progress.step()
         if progress.stopped():

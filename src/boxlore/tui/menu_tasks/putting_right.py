@@ -38,9 +38,14 @@ TASKS = {
     "give": Task(
         Group.PUT_RIGHT,
         "Give answers to a teller",
-        "what stands under the keeper",
+        "answers under the keeper",
         lambda collection: [
-            Blank("name", "Who told them?", "", "All that stands under the keeper becomes hers."),
+            Blank(
+                "name",
+                "Who told them?",
+                "",
+                "Story, who, when, where and the like. What is noted of sleeves and damage stays the keeper’s.",
+            ),
             Blank("since", "Only what was kept since", collection.clock.today().isoformat(), "Empty for all."),
         ],
         _give,

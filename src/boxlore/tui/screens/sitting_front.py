@@ -32,7 +32,7 @@ class FrontScreen(Screen[None]):
     `others` the choice of collections."""
 
     AUTO_FOCUS = ""
-    BINDINGS = bound(("f1", "guide"), ("escape,enter", "who"), ("ctrl+q,q", "leave"))
+    BINDINGS = bound(("f1", "guide"), ("enter", "who"), ("escape", "menu"), ("ctrl+q,q", "leave"))
     DEFAULT_CSS = "FrontScreen .about { padding: 1 2; color: $faint; }"
 
     def __init__(self, sitting: Sitting, listing: Listing, show: Show, others: Callable[[], Awaitable[None]]) -> None:
@@ -45,11 +45,15 @@ class FrontScreen(Screen[None]):
         photographs = "one photograph" if count == 1 else f"{count:,} photographs"
         yield Top(collection.settings.title, photographs)
         yield Line(f"{collection.folder.resolve()}", classes="about")
-        yield Line("  Enter asks who tells · F1 Guide · Ctrl+Q Leave", classes="about")
+        yield Line("  Enter asks who tells · Esc the menu · F1 Guide · Ctrl+Q Leave", classes="about")
 
     async def action_who(self) -> None:
         """Ask who tells, then where to begin."""
         await ask_teller(self.app, self._sitting, self.ask_where, *_MORE, chosen=self._chosen)
+
+    async def action_menu(self) -> None:
+        """Show the menu, without a sitting."""
+        await self._chosen(MENU)
 
     async def _chosen(self, value: str) -> None:
         if value == "others":

@@ -3,6 +3,8 @@
 from textual.message import Message
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.findings import several
+from boxlore.core.statements import Kind
 from boxlore.tasks.collection.prompts import write_prompts
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.linking import RELATIONS, relate, same_as
@@ -184,15 +186,16 @@ class ItemOver(ItemView):
 
     async def _offer_waiting(self) -> None:
         """Ask whether the answers kept before were told by the one who tells now."""
-        count = len(waiting(self.sitting))
+        told = waiting(self.sitting)
+        count = sum(1 for each in told if each.subject.kind in (Kind.ITEM, Kind.MARKER))  # not who came of an answer
         kept = "One answer was" if count == 1 else f"{count} answers were"
 
         def answer(value: str) -> None:
             if value == "hers":
-                given = give(self.sitting, self.record.id)
+                give(self.sitting, self.record.id)
                 self.listing.reload()
                 self.refresh_record()
-                self.say(f"{given} now stand under {self.sitting.teller_named}. Ctrl+Z takes it back.")
+                self.say(f"{several(count, 'answer')} now stand under {self.sitting.teller_named}. Ctrl+Z takes it back.")
             else:
                 self.sitting.waiting.clear()
 
