@@ -14,11 +14,14 @@ BORDERS = (
     ("note", "auf dem Rand gedruckt: MAI 58", "1956-05-01 1958-05-31"),
     ("note", "servale trükitud mai 1958", "1956-05-01 1958-05-31"),
     ("inscription", "AUG 1961", "1959-08-01 1961-08-31"),
+    ("inscription", "1961", "1959-01-01 1961-12-31"),
     # no date, several, or one that is of something else
     ("note", "the border says HAPPY 56", "- -"),
     ("note", "a deckle edge, printed in the 1950s", "1920-01-01 -"),  # of the edge alone
     ("note", "JUL 57 or AUG 58 printed on the edge", "- -"),
     ("note", "at the edge of the lake", "- -"),
+    ("note", "edge torn, 1919 written on the mount", "- -"),
+    ("note", "a stamp from 1935 on the edge of the letter", "- -"),
     ("note", "nothing is printed on the border", "- -"),
     ("inscription", "Bought for Ivy in August 1961 at the fair", "- -"),
     ("inscription", "sometime", "- -"),

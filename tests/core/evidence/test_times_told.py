@@ -53,6 +53,14 @@ STORIES = (
     ("He kept bees. That was before the fire.", (), "- -"),
     ("Before the fire, or after.", (), "- -"),
     ("Before the fire he kept bees.", (), "- -"),
+    ("Before the fire, he kept bees.", (), "- -"),
+    ("Before the fire, Mum kept bees.", (), "- -"),
+    ("Before the fire, I think.", (), "- 1931-12-31"),
+    ("This was before the fire, we had bees.", (), "- 1931-12-31"),
+    ("I was born here.", ("Ned Moss",), "1925-06-09 -"),
+    ("We moved to Elm Row. I was thirteen.", ("Ned Moss",), "1925-06-09 -"),
+    ("We moved to Elm Row. I was thirteen here.", ("Ned Moss",), "1937-06-09 1940-06-08"),
+    ("Before the barn burned down.", (), "- -"),  # the fire was at the mill
     ("Taken before the great storm.", (), "- -"),
     ("1930, before the fire.", (), "- -"),
     ("before she died", ("Ivy Lang", "Emma Fry"), "1900-05-03 1930-01-04"),  # which of the two, nobody says

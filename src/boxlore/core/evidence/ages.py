@@ -113,7 +113,8 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     head = next(iter(pieces(sentence.words)), "")
     is_of_somebody = bool(own_relation(head)) or any(ident in shown for ident in leaning.named(head, pieces(head), ""))
     is_of_the_only_one = len(shown) == 1 and bool(_SHE.match(sentence.words))
-    if _COMPARED.search(sentence.words):
+    is_then = leaning.may_name_an_event(sentence.before) and not POINTING.search(sentence.words)
+    if is_then or _COMPARED.search(sentence.words):  # “We moved to Elm Row. I was ten.”
         return
     is_told = is_of_somebody or is_of_the_only_one
     for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_told)):
@@ -179,6 +180,8 @@ def _counts(lean: Lean, sentence: Sentence, shown: Sequence[str], teller: str, l
     """Whether a lean is an age, or a time before a birth that the mother is in the picture of, and of one it can be."""
     if lean.is_birthday and sentence.view.field in ("occasion", "title"):
         return False  # `occasions` has it
+    if lean.least == lean.most == 0:
+        return False  # “I was born here”
     if (
         not lean.person
         or lean.least is None

@@ -34,9 +34,9 @@ _BORDER = re.compile(
     re.IGNORECASE,
 )
 _PRINTED = re.compile(
-    r"\b(?:print\w*|stamp\w*|says?|reads?|dated?|mark\w*|has|with|gedruckt|steht|datiert|gestempelt|aufgedruckt|trüki\w*|kirjas|"
+    r"\b(?:print\w*|stamped|says?|reads?|dated?|marked|gedruckt|steht|datiert|gestempelt|aufgedruckt|trüki\w*|kirjas|"
     r"imprimée?|porte|datée?|impreso|impresa|dice|fecha\w*|stampat\w|datat\w|impress\w|tryckt|stämplad|trykt|stemplet|gedrukt|"
-    r"painettu|напечатан\w*|wydrukowan\w*|vytištěn\w*|on|lautet)\b",
+    r"painettu|напечатан\w*|wydrukowan\w*|vytištěn\w*|lautet)\b",
     re.IGNORECASE,
 )
 _IN_PRINT = re.compile(
@@ -50,12 +50,16 @@ def clues(record: Record, sentences: Sequence[Sentence], settings: PhraseSetting
         if view.source.said is Said.INSCRIPTION and view.field == "inscription":
             read = phrases.read(words, settings)
             edtf = read.edtf if read.edtf is not None and not read.ask and _IN_PRINT.search(words) else None
-        elif _BORDER.search(words) and _PRINTED.search(words):
-            edtf = printed(words, settings)
+        elif clause := next(filter(_is_of_a_border, re.split(r"[,;]\s", words)), ""):
+            edtf = printed(clause, settings)
         else:
             continue
         if edtf is not None:
             yield _developed(record, view, words, edtf)
+
+
+def _is_of_a_border(words: str) -> bool:
+    return bool(_BORDER.search(words) and _PRINTED.search(words) and _IN_PRINT.search(words))
 
 
 def printed(words: str, settings: PhraseSettings) -> Edtf | None:
@@ -82,11 +86,16 @@ _MONTHS = frozenset(f"{month:02d}" for month in range(1, 13))
 
 def _developed(record: Record, view: StatementView, words: str, edtf: Edtf) -> Claim:
     claim = told(view, f"{record.number}: “{one_line(words)}”")
+    if _YEAR_ALONE.fullmatch(words):
+        claim = replace(claim, sure=Sure.GUESS)  # a number may be of something else
     claim = dated(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), of_item(record.id), edtf)
     limits = [
         limit._replace(days=limit.days + IN_THE_CAMERA) if _is_a_beginning(limit) else limit for limit in claim.limits
     ]
     return replace(claim, limits=tuple(limits))
+
+
+_YEAR_ALONE = re.compile(r"\W*\d{4}\W*")
 
 
 def _is_a_beginning(limit: Limit) -> bool:

@@ -20,13 +20,14 @@ LONGEST = 160
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sentence:
-    """A sentence with the statement that it is of; `is_first` that no other is before it there. `of` is who is told of
-    where it stands beside a name."""
+    """A sentence with the statement that it is of; `is_first` that no other is before it there, and `before` what the
+    one before it says. `of` is who is told of where it stands beside a name."""
 
     view: StatementView
     words: str
     is_first: bool = True
     of: tuple[str, ...] = ()
+    before: str = ""
 
 
 _END = re.compile(r"(?<=[.!?;])(?<!\bno\.)(?<!\bnr\.)(?<!\bnum\.)(?<!\bpic\.)\s+|\n+", re.IGNORECASE)
@@ -35,9 +36,11 @@ _END = re.compile(r"(?<=[.!?;])(?<!\bno\.)(?<!\bnr\.)(?<!\bnum\.)(?<!\bpic\.)\s+
 def sentences(record: Record) -> Iterator[Sentence]:
     for name in TOLD:
         for view in record.all(name):
+            said = ""
             for at, (plain, is_denied) in enumerate(_told(view.words)):
                 if plain and len(plain) <= LONGEST and not plain.endswith("?") and not is_denied:
-                    yield Sentence(view=view, words=plain, is_first=at == 0)
+                    yield Sentence(view=view, words=plain, is_first=at == 0, before=said)
+                said = plain
     before: tuple[str, ...] = ()
     for shown in record.shown():
         words = " ".join(shown.told.words.split())

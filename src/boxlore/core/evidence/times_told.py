@@ -141,6 +141,25 @@ def _without_who(words: str, shown: Sequence[str], leaning: Leaning) -> tuple[st
 
 _WORD = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*|&")
 _JOINED = frozenset("and und ja et y e en och og i и & me us ich wir mich uns mina meie moi nous".split())
+
+
+def _goes_on(added: str) -> bool:
+    """Whether a sentence with a subject of its own follows: “before Dora was born, Mother worked at the mill” tells
+    when she worked."""
+    first, _, rest = added.partition(" ")
+    begins = bool(_SUBJECT.match(first) or own_relation(first)) and not _THINKS.match(rest)
+    return begins and bool(rest)
+
+
+_SUBJECT = re.compile(
+    r"(?:I|we|he|she|they|it|you|ich|wir|er|sie|es|ma|me|mina|meie|ta|tema|nad|je|nous|il|elle|ils|yo|nosotros|"
+    r"[A-ZÄÖÜÕÉ]\w+)$"
+)
+_THINKS = re.compile(r"(?:think|guess|believe|reckon|suppose|am|['’]m|glaube|denke|arvan|crois|creo)\b", re.IGNORECASE)
+_IT_WAS = re.compile(
+    r"(?:this|that|it|must|taken|here|see|das|dies|aufgenommen|ce|c['’]|cette|esto?|questo|det)\b", re.IGNORECASE
+)
+"""How a sentence begins that is whole before what is added."""
 _IT_IS = re.compile(r"^(that|this|it)['’]s\b", re.IGNORECASE)
 _WHERE = re.compile(
     r"^(?:on|in|at|by|near|outside|under|behind|auf|im|an|am|bei|sur|dans|à|chez|en)(?: \w+){1,4}$", re.IGNORECASE
@@ -151,8 +170,10 @@ _ADDED = re.compile(r",\s|\s[–—-]\s|\s\(")
 def _with_less(words: str) -> Iterator[str]:
     """The words, and without what is added behind each comma, the last first; not where it leaves open which it was."""
     yield words
+    is_whole = bool(_IT_WAS.match(words))
     for match in reversed([*_ADDED.finditer(words)]):
-        if UNDECIDED.search(words[match.end() :]):
+        added = words[match.end() :]
+        if UNDECIDED.search(added) or (not is_whole and _goes_on(added)):
             return
         yield words[: match.start()]
 

@@ -209,12 +209,24 @@ _BURNED = tuple(
 )
 
 
-def burned(name: str, pieces: Set[str]) -> Iterator[str]:
-    """The clauses by which somebody may tell of a fire, with each word that is told for what burned."""
-    if _ALIKE[0] & set(re.findall(r"\w+", name.casefold())):
-        told = {piece for piece in pieces if len(piece) > _SHORTEST_VERB}
-        yield from (way.format(piece) for way in _BURNED for piece in told)
+_HOMES = frozenset(
+    "house home homestead cottage farm farmhouse place maja kodu talu haus hof heim maison ferme casa granja fattoria "
+    "huis boerderij hus gård gården hjem hem talo koti дом dom gospodarstwo māja namas dům ház".split()
+)
+"""What a fire in a family is of as a rule; each may be told for another."""
 
+
+def burned(name: str, pieces: Set[str]) -> Iterator[str]:
+    """The clauses by which somebody may tell of a fire, with what burned: as its name has it, or their home."""
+    words = set(re.findall(r"\w+", name.casefold()))
+    if _ALIKE[0] & words:
+        is_home = bool(_HOMES & words) or not words - _ALIKE[0] - _OF_A_FIRE
+        things = words | (_HOMES if is_home else frozenset())
+        yield from (way.format(piece) for way in _BURNED for piece in sorted(things & pieces))
+
+
+_OF_A_FIRE = frozenset("the great big our der die das große grosse suur suure le la les l el grand grande".split())
+"""Words beside a fire that do not tell what burned."""
 
 _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar til till fra från do z w".split())
 

@@ -334,10 +334,18 @@ def _in_another_form(name: str, pieces: frozenset[str]) -> Iterator[str]:
 
 def _inflected(name: str, pieces: frozenset[str]) -> Iterator[str]:
     """`großen brand` for `der große Brand`: each word of a name in the form that is told."""
-    words = [word for word in _pieces(bare(name)) if word not in _SMALL_WORDS]
-    if len(words) > 1:
-        forms = [[piece for piece in sorted(pieces) if _is_a_form(word, piece)][:2] for word in words]
-        yield from map(" ".join, product(*forms))
+    words = _large_words(name)
+    forms: list[list[str]] = []
+    for word in words if len(words) > 1 else ():
+        if not (told := [piece for piece in pieces if _is_a_form(word, piece)]):
+            return
+        forms.append(sorted(told)[:2])
+    yield from map(" ".join, product(*forms)) if forms else ()
+
+
+@lru_cache(1 << 12)
+def _large_words(name: str) -> tuple[str, ...]:
+    return tuple(word for word in _pieces(bare(name)) if word not in _SMALL_WORDS)
 
 
 def _is_a_form(word: str, piece: str) -> bool:
