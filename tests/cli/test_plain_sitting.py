@@ -253,7 +253,7 @@ def test_consent_is_asked_again_at_each_sitting(collection: Collection) -> None:
     ), "the teller first; the dead are not asked"
     day = collection.clock.today()
     hidden = next(
-        number for number, line in enumerate(said) if line.startswith("You answered hide in 1 place that may")
+        number for number, line in enumerate(said) if line.startswith("You answered hide in 1 mention that may")
     )
     assert said[hidden - 1].startswith("Noted: Ellen Rourke"), "the same sentence as in the terminal"
     assert f"Noted: Ellen Rourke: given in person, {day}: name." in said

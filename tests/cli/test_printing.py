@@ -33,7 +33,7 @@ def test_pages(run, demo: Path, tmp_path: Path) -> None:  # type: ignore[no-unty
     code, _, err = run("-c", demo, "pages", tmp_path / "p", *ON)
     assert code == 0 and "for outside" in err and (tmp_path / "p" / "index.html").is_file()
     code, _, err = run("-c", demo, "pages", tmp_path, *ON)
-    assert code == 2 and "none of our pages" in err
+    assert code == 2 and "files that Boxlore did not write" in err
 
 
 def test_wrong_use_says_what_would_be_right(run, demo: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]

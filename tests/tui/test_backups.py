@@ -39,9 +39,9 @@ def test_a_damaged_collection_is_brought_back_and_opened(terminal: Opens, folder
 def test_a_missing_one_is_offered_where_it_should_be_opened(terminal: Opens, folder: Path) -> None:
     (folder / "collection.sqlite").unlink()
     window = terminal(columns=100, rows=40)
-    window.wait_for("Open one that is there")
+    window.wait_for("Five keys are enough")
     window.send("o")
-    window.wait_for("Open a collection")
+    window.wait_for("Enter takes it.")
     window.send("⟨Back⟩" * 300 + f"{folder}⟨Enter⟩")
     window.wait_for_words("There is no", "but there are backups of it.", "R Bring back a backup")
     window.send("r")

@@ -37,7 +37,7 @@ SAID = [
         "“Put right”, “Strike words everywhere”, with those words, does.",
     ),
     ("correct it: boxlore tell TRA-0001 story. If not,", "correct it: at the photograph, under that question. If not,"),
-    ("boxlore new FOLDER --from TRANSFER.", "“From a transfer”."),
+    ("boxlore new FOLDER --from TRANSFER.", "“Make one again from a transfer”."),
     ("say so: boxlore people tell “Ann R.” living yes.", "say so: “Put right”, “People”."),
     ("tell it: boxlore tell ITEM FIELD TEXT.", "tell it: at the photograph, under that question."),
     ("boxlore -c ITS-FOLDER tell --from FILE.", "“Take in”, “Answers on paper”."),
@@ -87,7 +87,7 @@ def test_the_places_named_stand_in_the_menu_and_the_lines_in_its_forms(folder: P
     names = {task.name for task in TASKS.values()} | {task.group.value for task in TASKS.values()} | {"Sit"}
     names |= {choice.name for choices in SCREEN.values() for choice in choices}
     names |= {choice.name for choice in (*ABOUT, *CORRECT, *REST, STRIKE)}
-    names |= {"From a transfer", "Start a collection", "Who is in it?"}
+    names |= {"Make one again from a transfer", "Start a collection", "Who is in it?"}
     assert not {name for place in PLACES.values() for name in re.findall("“(.+?)”", place)} - names
     with open_collection(folder, write=False) as collection:
         blanks = [blank for task in TASKS.values() for blank in task.blanks(collection)]

@@ -147,7 +147,7 @@ def test_the_picture_is_drawn_sharp_and_cleaned_away(language: str, pictured: Pa
         assert not any(len(sent) > 1000 for sent in window.sent[before:])
 
         window.send("⟨PgDn⟩")
-        window.wait_for(lambda text: "There is no scan of this item yet." in text and gone(window.sent[-1]))
+        window.wait_for(lambda text: "There is no scan of this photograph yet." in text and gone(window.sent[-1]))
         window.send("⟨^Q⟩")
         assert window.wait() == 0
         assert language == "sixel" or b"d=A" in window.sent[-1]

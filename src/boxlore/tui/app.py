@@ -226,7 +226,7 @@ class Boxlore(DrawingApp):
                 "Nor is what is kept to the family or the keeper: owners, givers and lenders, words for the family.",
             ]
 
-        await self.push_screen(WorkingScreen("From a transfer", job, lambda: None, again=again))
+        await self.push_screen(WorkingScreen("Make one again from a transfer", job, lambda: None, again=again))
 
     async def restore(self, folder: Path) -> str:
         """Ask which backup shall come back, bring it back, and open it when its report is closed. Returns ''."""

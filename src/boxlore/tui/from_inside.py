@@ -24,7 +24,7 @@ PLACES: dict[str, str] = {
     "intake": "“Take in”, “Scans”",
     "join": "“Take in”, “From another desk”",
     "new": "“Start a collection”",
-    "new --from": "“From a transfer”",
+    "new --from": "“Make one again from a transfer”",
     "new --join": "“Hand on”, “A copy for another desk”",
     "offer": "“Hand on”, “The archive’s answer”",
     "people": "“Put right”, “People”",

@@ -254,7 +254,7 @@ def test_a_consent_says_what_it_does_not_open(collection: Collection) -> None:
     assert still_hidden(collection, mia, pictured) == []
     assert still_hidden(collection, mia, make_consent(["name"], "2026-11-25", given=False)) == []
     (said,) = still_hidden(collection, mia, named)
-    assert said.startswith("You answered hide in 2 places that may name Mia Rourke")
+    assert said.startswith("You answered hide in 2 mentions that may name Mia Rourke")
     assert stories(collection) == ["", ""]
 
 

@@ -68,7 +68,7 @@ def test_nothing_of_an_earlier_run_stays_and_nothing_of_others_goes(opened, tmp_
 
 def test_a_folder_of_others_is_refused(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     (tmp_path / "letters.txt").write_text("x", encoding="utf-8")
-    with pytest.raises(WrongUse, match="none of our pages"):
+    with pytest.raises(WrongUse, match="files that Boxlore did not write"):
         pages(opened, tmp_path)
     assert contents(tmp_path) == {"letters.txt": b"x"}
 

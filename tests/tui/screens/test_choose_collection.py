@@ -42,6 +42,9 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.fill("our")
             assert "Nothing is in it yet" in hands.text
             await hands.press("escape")
+            await hands.choose("Scans from a table")
+            assert "Folder of its files" in hands.text  # all that can be taken in is in the menu here too
+            await hands.press("escape", "escape", "c")
             assert "Start a collection" in hands.text  # another one can be opened from here
             await hands.press("«o»")
             await hands.choose("ours")
@@ -122,10 +125,10 @@ def test_the_demonstration_is_made_and_opened(
 @pytest.mark.parametrize(
     ("name", "shown"),
     [
-        ("Start", "In which country does the family live?"),
-        ("Open", "Open a collection Folder"),
-        ("Demonstration", "Folder for it"),
-        ("From a transfer", "Folder of the transfer"),
+        ("Start a collection", "In which country does the family live?"),
+        ("Open a collection", "Open a collection Folder"),
+        ("See the demonstration", "Folder for it"),
+        ("Make one again from a transfer", "Folder of the transfer"),
         ("Bring back a backup", "Folder of the collection"),
     ],
 )

@@ -177,6 +177,6 @@ def test_the_second_of_two_forms_goes_back_to_the_first_with_its_words(run: Run)
             await hands.press("escape")
             assert "Our boxes" in hands.text and "New Zealand" in hands.text
             await hands.press("escape", "escape")
-            assert "Open one that is there" in hands.text
+            assert "Make one again from a transfer" in hands.text
 
     run(fill())

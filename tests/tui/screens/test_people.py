@@ -227,7 +227,7 @@ def test_a_birth_a_mother_and_a_consent_are_added(run: Run, collection: Collecti
             assert "Ctrl+Z takes it back." in hands.text
             await hands.press("a")
             await hands.choose("Who may see them")
-            await hands.press("left", "left", "ctrl+s")
+            await hands.press("right", "ctrl+s")
             assert "Anna Berg is for the family only from now on. Ctrl+Z takes it back." in hands.text
             await hands.press("ctrl+z")
             assert "Taken back: Anna Berg: family." in hands.text

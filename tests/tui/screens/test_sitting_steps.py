@@ -70,7 +70,7 @@ def test_a_rest_and_going_on(run: Run, collection: Collection) -> None:
             await step(hands, "Go on")
             assert "Going on." in hands.text
             await step(hands, "Summary")
-            assert "item shown, " in hands.text and "Ctrl+Q leaves." not in hands.text
+            assert "photograph shown, " in hands.text and "Ctrl+Q leaves." not in hands.text
 
     run(sit())
 

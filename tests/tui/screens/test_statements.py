@@ -80,7 +80,7 @@ def test_who_may_see_it(run: Run, collection: Collection) -> None:
         async with hands_on(collection) as hands:
             await hands.press("f4", "pagedown", "enter")
             await hands.choose("Who may see it")
-            await hands.press("right", "enter", "enter")
+            await hands.press("right", "right", "right", "enter", "enter")
             assert "It is not said until which day it stays closed. Write the day as 2060-01-01." in hands.text
             await hands.fill("2060")
             assert "archive:YYYY-MM-DD" in hands.text

@@ -276,7 +276,7 @@ def _earlier(out: Path) -> list[Path]:
         return []
     listed = out / LISTED
     if not listed.is_file():
-        raise WrongUse(f"{out} holds something that is none of our pages.", "Name a new folder for the pages.")
+        raise WrongUse(f"{out} holds files that Boxlore did not write.", "Name a new folder for the pages.")
     home = out.resolve()
     named = (out / line for line in listed.read_text(encoding="utf-8").splitlines() if line)
     return [path for path in named if path.resolve().is_relative_to(home) and path.is_file()]

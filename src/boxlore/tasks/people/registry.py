@@ -220,7 +220,7 @@ def still_hidden(collection: Collection, person: Person, answer: Consent) -> lis
     if not hide or not answer.given or Matter.NAME not in answer.matters:
         return []
     return [
-        f"You answered hide in {several(hide, 'place', 'places')} that may name {person.name}, and there it stays so: "
+        f"You answered hide in {several(hide, 'mention')} that may name {person.name}, and there it stays so: "
         "change those answers in the table of names that the next output for outside writes."
     ]
 

@@ -53,7 +53,7 @@ class Summary:
     def lines(self) -> list[str]:
         """The summary in sentences."""
         sentences = [
-            f"{several(self.items, 'item')} shown, {several(self.statements, 'answer')} kept, in "
+            f"{several(self.items, 'photograph')} shown, {several(self.statements, 'answer')} kept, in "
             f"{several(self.minutes, 'minute')}."
         ]
         return sentences + [f"Next time: {words}" for words in self.to_ask]
@@ -196,7 +196,8 @@ def summary(sitting: Sitting) -> Summary:
         if statement.subject.kind in (Kind.ITEM, Kind.MARKER) and statement.field not in HOW_KEPT
     ]
     to_ask = [statement.words for statement in statements if statement.field == "asked"]
-    return Summary(len(sitting.shown), len(answers), sitting.minutes, tuple(to_ask))
+    shown = {*sitting.shown, *[told.subject.id for told in answers if told.subject.kind is Kind.ITEM]}
+    return Summary(len(shown), len(answers), sitting.minutes, tuple(to_ask))
 
 
 HOW_KEPT = ("scan", "area", "asked")

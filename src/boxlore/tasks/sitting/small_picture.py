@@ -26,7 +26,7 @@ class Glimpse:
     why: str = ""
 
 
-NO_PICTURE = Glimpse(0, 0, b"", "There is no scan of this item yet.")
+NO_PICTURE = Glimpse(0, 0, b"", "There is no scan of this photograph yet.")
 
 
 @dataclass(slots=True)

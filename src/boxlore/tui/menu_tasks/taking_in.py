@@ -243,21 +243,6 @@ COPY = Blank(
 """Whether intake copies the files."""
 
 TASKS = {
-    "scan": Task(
-        Group.TAKE_IN,
-        "A scan for one photograph",
-        "its back, a better one",
-        lambda collection: [
-            Blank("number", "Which photograph?", "", "Its number, or where it is kept: TRA-0042, or 3/12/4."),
-            file_blank(collection, "file", "The file"),
-            Blank("what", "What does it show?", "front",
-                  choices=(("front", "its front"), ("back", "its back"), ("altered", "coloured or retouched"))),
-            Blank("better", "In the place of the scan that is there?", "no", "The earlier file stays where it is.",
-                  choices=YES_NO),
-        ],
-        _one_scan,
-        writes=True,
-    ),
     "intake": Task(
         Group.TAKE_IN,
         "Scans",
@@ -284,6 +269,21 @@ TASKS = {
         writes=True,
         is_step=True,
     ),
+    "scan": Task(
+        Group.TAKE_IN,
+        "A scan for one photograph",
+        "its back, a better one",
+        lambda collection: [
+            Blank("number", "Which photograph?", "", "Its number, or where it is kept: TRA-0042, or 3/12/4."),
+            file_blank(collection, "file", "The file"),
+            Blank("what", "What does it show?", "front",
+                  choices=(("front", "its front"), ("back", "its back"), ("altered", "coloured or retouched"))),
+            Blank("better", "In the place of the scan that is there?", "no", "The earlier file stays where it is.",
+                  choices=YES_NO),
+        ],
+        _one_scan,
+        writes=True,
+    ),
     "without_scan": Task(
         Group.TAKE_IN,
         "Prints without a scan",
@@ -295,7 +295,7 @@ TASKS = {
     ),
     "table": Task(
         Group.TAKE_IN,
-        "Scans by a table",
+        "Scans from a table",
         "a spreadsheet of sides and parts",
         lambda collection: [
             file_blank(collection, "table", "The table", "", "A CSV with the column item; file, side, area and more."),

@@ -8,9 +8,9 @@ from boxlore.tui.screens.forms import Blank
 
 ARCHIVE = "archive"
 AUDIENCES = (
+    ("anyone", "anyone"),
     ("family", "the family"),
     ("keeper", "the keeper"),
-    ("anyone", "anyone"),
     (ARCHIVE, "an archive, closed until a day"),
 )
 

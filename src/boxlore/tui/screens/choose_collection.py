@@ -100,24 +100,24 @@ class StartScreen(Screen[None]):
             yield Line(WELCOME)
             yield Line(
                 ("  S  ", "bold $primary"), "Start a collection\n",
-                ("  O  ", "bold $primary"), "Open one that is there\n",
+                ("  O  ", "bold $primary"), "Open a collection\n",
                 ("  D  ", "bold $primary"), "See the demonstration: the Tamm and Rourke families\n",
-                ("  T  ", "bold $primary"), "Rebuild one from a transfer, as an archive has it\n",
+                ("  T  ", "bold $primary"), "Make one again from a transfer to an archive",
             )  # fmt: skip
             yield self._way_back
             yield self._five
             yield self._note
 
     def on_mount(self) -> None:
-        self._note.display = self._way_back.display = False
+        self._note.display = False
         self.query_one(".card").visible = not self._hidden
         if self._broken is not None:
             self._offer(*self._broken)
 
     def _offer(self, folder: Path, words: str) -> None:
-        """Say why a collection could not be opened, and offer its backups in place of the keys to learn."""
+        """Say why a collection could not be opened, in place of the keys to learn."""
         self._broken = folder, words
-        self._way_back.display, self._five.display = True, False
+        self._five.display = False
         self._note.styles.max_height = 8  # a path or two are in it
         self.say(words)
 
@@ -269,7 +269,7 @@ class StartScreen(Screen[None]):
     async def action_rebuild(self) -> None:
         """Make a collection again from a transfer, and open it. What was wrong with the folders is said on the form."""
         blanks = [
-            Blank("package", "Folder of the transfer", "", "It holds a bag, or several; it stays as it is.",
+            Blank("package", "Folder of the transfer", "", "Where its folders open and closed lie; it stays as it is.",
                   path="folder"),
             Blank("folder", "Folder for the collection", "~/photographs", "Made if it is not there.", path="folder"),
         ]  # fmt: skip
@@ -289,7 +289,7 @@ class StartScreen(Screen[None]):
             await self._rebuild(typed_path(answers["folder"]), package, again)
             return ""
 
-        form = Form("From a transfer", blanks, answer)
+        form = Form("Make one again from a transfer", blanks, answer)
         await form.open(self.app)
 
     async def action_restore(self) -> None:
@@ -316,10 +316,10 @@ class StartScreen(Screen[None]):
             await self.run_action(value)
 
         choices = [
-            Choice("start", "Start"),
-            Choice("open", "Open"),
-            Choice("demo", "Demonstration"),
-            Choice("rebuild", "From a transfer", "made again from what an archive has"),
+            Choice("start", "Start a collection"),
+            Choice("open", "Open a collection"),
+            Choice("demo", "See the demonstration"),
+            Choice("rebuild", "Make one again from a transfer", "of what an archive has"),
             Choice("restore", "Bring back a backup", "as the collection was before"),
             Choice("leave", "Leave"),
         ]

@@ -11,8 +11,11 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
+from boxlore.tui.menu_tasks.table import of_group
+from boxlore.tui.menu_tasks.task import Group
+from boxlore.tui.screens.cards import NO_KEY, Choice, Choices
 from boxlore.tui.screens.guide import GuideScreen
-from boxlore.tui.screens.menu import start
+from boxlore.tui.screens.menu import BACKUPS, start
 from boxlore.tui.widgets.plain_text import Line
 
 
@@ -24,7 +27,8 @@ class BareScreen(Screen[None]):
     BINDINGS = bound(
         ("t,enter", "take_in"),
         ("p", "sheets"),
-        ("o,escape", "others"),
+        ("c,o", "others"),
+        ("escape", "menu"),
         ("ctrl+y", "redo"),
         ("f1", "guide"),
         ("ctrl+q,q", "leave"),
@@ -49,11 +53,12 @@ class BareScreen(Screen[None]):
         with Vertical(classes="card"):
             yield Line(collection.settings.title, classes="title")
             yield Line(f"{collection.folder}\n\nNothing is in it yet.\n")
-            yield Line(("  T  ", "bold $primary"), "Take scans in")
-            yield Line(("  P  ", "bold $primary"), "Prints on a sheet: outlines by mouse or keys")
-            yield Line(("  O  ", "bold $primary"), "Another collection")
-            yield Line(("  F1 ", "bold $primary"), "Guide")
-            yield Line(("  Q  ", "bold $primary"), "Leave\n")
+            yield Line(("  T    ", "bold $primary"), "Take scans in")
+            yield Line(("  P    ", "bold $primary"), "Prints on a sheet: outlines by mouse or keys")
+            yield Line(("  C    ", "bold $primary"), "Another collection")
+            yield Line(("  Esc  ", "bold $primary"), "Menu")
+            yield Line(("  F1   ", "bold $primary"), "Guide")
+            yield Line(("  Q    ", "bold $primary"), "Leave\n")
             yield self._note
 
     def on_mount(self) -> None:
@@ -82,6 +87,28 @@ class BareScreen(Screen[None]):
         from boxlore.tui.screens.outlines import ask_sheets
 
         await ask_sheets(self, self._showing)
+
+    async def action_menu(self) -> None:
+        """Show all that can be taken in, and what the menu has for a collection without photographs."""
+        tasks = of_group(Group.TAKE_IN)
+
+        async def answer(value: str) -> None:
+            if value in tasks:
+                await start(self, value, back=self.action_menu)
+            elif value == BACKUPS:
+                await self.app.run_action(BACKUPS, default_namespace=self.app)
+            else:
+                await self.run_action(value)
+
+        choices = [
+            *[Choice(value, task.name, task.about) for value, task in tasks.items()],
+            Choice("sheets", "Prints on a sheet", "outlines by mouse or keys", "p"),
+            Choice(BACKUPS, "Bring back a backup", "as the collection was before", "b"),
+            Choice("others", "Another collection", "open or start one", "c"),
+            Choice("guide", "Guide", "F1", "g"),
+            Choice("leave", "Leave", "Ctrl+Q", NO_KEY),
+        ]
+        await self.app.push_screen(Choices("Menu", choices, answer))
 
     async def action_redo(self) -> None:
         """Take in again what was just taken back."""

@@ -160,9 +160,9 @@ class Form(Card):
             "Tab completes a path, F3 looks through the folders. " if any(blank.path for blank in self._blanks) else ""
         )
         paths += "Tab takes the first one shown. " if any(blank.known for blank in self._blanks) else ""
-        at_once = " Ctrl+S: the rest as it stands." if len(self._blanks) > 2 else ""
-        goes_on = "goes on; after the last line it is done" if len(self._blanks) > 1 else "is done"
-        return f"{paths}Enter {goes_on}.{at_once} Esc goes back."
+        if len(self._blanks) == 1:
+            return f"{paths}Enter takes it. Esc goes back."
+        return f"{paths}Enter goes on; at the last line it takes all. Ctrl+S: the rest as it stands. Esc goes back."
 
     def on_mount(self) -> None:
         self.set_class(self.app.size.height < LOW, "-low")

@@ -76,7 +76,7 @@ class WordsToldScreen(ListScreen):
         asked = fold(self._words.text).split()
         self._told = [group for group in self._all if all(part in fold(group.words) for part in asked)]
         self._rows.show(len(self._told), self._cells, self._rows.at)
-        self._top.tell(right=f"{len(self._told)} told")
+        self._top.tell(right=f"{len(self._told)} told" if self._told else "nothing told yet")
 
     def _cells(self, at: int, width: int) -> Cells:
         group = self._told[at]
