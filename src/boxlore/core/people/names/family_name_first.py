@@ -11,6 +11,7 @@ from boxlore.core.people.names.particles import Tokens, with_particle
 from boxlore.core.people.names.parts import NameParts, Tradition
 from boxlore.core.people.names.short_forms_table import EVERYDAY
 from boxlore.core.people.names.tokens import Token, written
+from boxlore.core.people.names.words_table import TITLES
 
 
 def hungarian(tokens: Tokens) -> NameParts | None:
@@ -180,10 +181,30 @@ def japanese(tokens: Tokens) -> NameParts | None:
 
 
 def family_first(tokens: Tokens) -> NameParts | None:
-    """`Kase Leena`, as country people and lists say it: a word that is no given name before a woman's; it asks."""
+    """`Kase Leena`, as country people and lists say it: a word that is no given name before one that is; it asks."""
     first, last = tokens[0], tokens[-1]
-    if len(tokens) != 2 or first.is_given or first.is_initial or last.plain not in lists.WOMEN - EVERYDAY:
+    is_a_mans = (
+        last.plain in lists.MEN - lists.FAMILY_TOO - lists.WOMEN - _FAMILY_TOO
+    )  # `Huber Sepp`; no `Zilpah Thomas`
+    is_a_womans = last.plain in lists.WOMEN - EVERYDAY - lists.MEN
+    if len(tokens) != 2 or first.is_given or first.is_initial or not (is_a_mans or is_a_womans):
         return None
-    if last.plain in lists.MEN or first.is_small or first.plain in lists.GIVEN_ELSEWHERE:
+    if first.is_small or first.plain in lists.GIVEN_ELSEWHERE or first.plain in TITLES:
         return None
     return replace(with_particle(tokens[1:], tokens[:1]), asks=f"Is “{first.text}” the family name?")
+
+
+_FAMILY_TOO = frozenset(
+    "albert alexander allan allen ambrose andrew andrews anthony arnold arthur augustin austin baldwin barry "
+    "benjamin bernard bruce byron charles christian clark clive craig daniel david dean dennis donald douglas "
+    "duncan dylan edgar edmond edward elliott ellis ernest ernst evan evans francis frank franklin fraser "
+    "frederick friedrich gabriel george gerald gilbert giles gordon graham grant gregory guy hans harold harris "
+    "harry harvey henry herbert howard hugh humphrey isaac jack jacob jacobs james jan jansen jarvis jeremy "
+    "jerome john jordan joseph keith kenneth konrad lambert lawrence lee leon leonard leslie lewis lloyd lorenz "
+    "louis lucas ludwig luke malcolm mark martin matthew maurice max michael miles mitchell morgan morris murray "
+    "neil nelson nicholas norman oliver oscar otto owen patrick paul paulus percy perry peter philip ralph "
+    "randolph raymond reid rex reynold richard robert robin rodney roger roland ronald ross rowland roy russell "
+    "ryan samuel scott sidney simon simonis spencer stanley stephen stewart stuart terry thomas tony trevor tyler "
+    "urban vernon victor vincent walter warren wayne wesley william".split()
+)
+"""Given names of men that are family names as well."""

@@ -40,8 +40,9 @@ def european(tokens: Tokens) -> NameParts:
     at = len(tokens) - 1
     while at > 1 and _is_bound(tokens[at - 1]):
         at -= 2 if tokens[at - 1].plain in ("y", "e", "i") and at > 2 else 1
-    if at > 2 and tokens[at].plain in _OF_AN_ESTATE and tokens[at - 2].is_particle:
-        at -= 2  # `Reinout van Oldeneel tot Zandwijk`
+    goes_on = tokens[at].plain in _OF_AN_ESTATE or tokens[at].plain.startswith("d'")
+    if at > 2 and goes_on and tokens[at - 2].is_particle:
+        at -= 2  # `Reinout van Oldeneel tot Zandwijk`, `Claire de la Tour d'Auvergne`
         while at > 1 and tokens[at - 1].is_particle:
             at -= 1
     if tokens[at].plain == "af" and tokens[at].is_small and tokens[at - 1].plain.endswith(_NORTHERN_HOUSES):

@@ -57,6 +57,9 @@ READER_VERSION = "names 1"
 NOTHING_KNOWN = KnownNames()
 
 _QUOTED = re.compile(r"""(?<![^\s(])[“”"„«»‘‚'’](?=\S)([^“”"„«»()]{1,40}?)[“”"»«’‘'](?![^\s,.;)])""")
+_SQUARE = str.maketrans("[]", "()")
+_YEARS = re.compile(r"(?<=[^\W\d_]{2}) (?:\d{4}|\d{4} ?[-–] ?\d{2,4})\s*$")
+"""A year, or those of a life, behind a name."""
 _SPACED = re.compile(r"« ([^«»]*) »")
 """A quotation as French prints it."""
 _BRACKETS = re.compile(r"\(([^()]*)\)")
@@ -75,7 +78,7 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
         return NameParts()
     frame = Frame({}, known)
     main = _asides(frame, " ".join(words.split()))
-    pieces = [tokens for piece in main.split(",") if (tokens := tokens_of(piece))]
+    pieces = [tokens for piece in main.split(",") if (tokens := tokens_of(_YEARS.sub("", piece)))]
     if not pieces or sum(map(len, pieces)) > _LONGEST:
         return NameParts()
     if any(token.plain.endswith("'s") for token in pieces[0]):
@@ -110,6 +113,7 @@ def _asides(frame: Frame, words: str) -> str:
         frame.put("nickname", match[1].strip())
         return " "
 
+    words = words.translate(_SQUARE)
     words = _QUOTED.sub(quoted, _SPACED.sub("«\\1»", words))
     for match in _BRACKETS.finditer(words):
         behind = bool(tokens_of(words[match.end() :]))
@@ -315,7 +319,7 @@ def _is_suffix(token: Token) -> bool:
     is_honour = 2 < len(token.text) < 5 and token.is_capitals and not set(token.plain) & set("aeiouy")
     if token.plain in words_of.KIN_WORDS and not (token.text.isupper() or token.is_small or "." in token.text[:-1]):
         return False  # `Len, Ma`: a degree is `MA` or `M.A.`
-    is_joined = token.text in ("d.e.", "d.æ.", "d.ä.", "d.y.", "d.Ä.", "d.J.")
+    is_joined = token.text in ("st.", "d.e.", "d.æ.", "d.ä.", "d.y.", "d.Ä.", "d.J.")
     return token.plain in words_of.SUFFIXES or is_joined or (is_honour and token.plain.isascii())
 
 
@@ -373,6 +377,12 @@ _FORMERLY = frozenset("formerly previously fruher varem end endine ent kuni unti
 
 def _put_further(frame: Frame, part: str, piece: Sequence[Token], length: int) -> None:
     """A marked name behind a comma: of two of birth, the one that was only had before is of an earlier marriage."""
+    first, behind = piece[0].plain, piece[length:]
+    if first == "s" and behind and behind[-1].plain.endswith("a") and behind[-1].plain[:-1] in MEN_ALONE:
+        frame.put("patronymic", written(piece))  # `Jan Kowalski s. Piotra`
+        return
+    if first == "or" and behind and not behind[0].is_given:
+        frame.parts["asks"] = f"Is “{written(behind)}” another family name, or what somebody is called?"
     if part == "born_as" and frame.parts.get("born_as"):
         if piece[0].plain in _FORMERLY:
             part = "married_as"
@@ -406,6 +416,8 @@ def _put_marked(frame: Frame, part: str, tokens: Sequence[Token]) -> None:
         tokens = tokens[large:]  # `maiden name was Tuttle`
         if tokens[0].plain in words_of.TITLES and len(tokens) > 1:
             tokens = tokens[1:]
+        if part == "married_as" and len(tokens) == 1 and tokens[0].plain in MEN_ALONE:
+            return  # `widow of Arthur`
         names = [token for token in tokens if not _goes_before_a_family(token) or token is tokens[-1]]
         frame.put(part, written(names))
 

@@ -149,6 +149,8 @@ def maori(tokens: Tokens) -> NameParts | None:
         people = written(tokens[-2:])
         asks = f"Is “{people}” the people, or a family name?"
         return replace(with_particle(tokens[:-3], tokens[-3:-2], Tradition.MAORI), belongs=people, asks=asks)
+    if len(tokens) == 2 and plain[0] in ("ngai", "ngati") and not tokens[0].is_small:
+        return NameParts(belongs=written(tokens), tradition=Tradition.MAORI)
     if plain[0] in ("te", "nga") and not tokens[0].is_small:
         if len(tokens) == 2:
             return NameParts(given=written(tokens), tradition=Tradition.MAORI)

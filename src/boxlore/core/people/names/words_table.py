@@ -229,7 +229,7 @@ JOINED_SUFFIXES = ("den yngre", "den aldre", "the elder", "the younger", "der al
 PARTICLES = _words(
     """
     von vom zu zum zur am nic ni mhic van der den des ten ter te 't tot op aan bij de del della dello dei degli delle di da do dos das du
-    i la las le les los l' lo y e und av af til de' dal dalla dallo dalle dai dagli uit фон ван де дер дю ла ле цу
+    i la las le les los l' lo y e und av af til de' dal dalla dallo dalle dai dagli uit fon фон ван де дер дю ла ле цу
     """
 )
 """Small words inside a family name. Written small they are particles; written large, a part of the name."""

@@ -11,8 +11,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.who_is_where.item_words import is_my
-from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import DENY, NOT_IN_IT
 from boxlore.core.people.who_is_where.takers_table import TOOK
@@ -52,5 +52,5 @@ def _is_told_of(before: Item, item: Item) -> bool:
     told = _asking(item)
     if not told or before.part != item.part or item.joined not in ("", "and") or told[0].plain in DENY | NOT_IN_IT:
         return False  # `Anna, not Ruth`
-    of_another = is_my(told[0]) or relation(told[0]) or (told[0].is_large and item.joined == "")
+    of_another = is_my(told[0]) or told[0].plain in KIN_WORDS or (told[0].is_large and item.joined == "")
     return not of_another and any(word.plain in NOT_IN_IT or word.plain in TOOK for word in told)

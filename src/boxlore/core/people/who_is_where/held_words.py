@@ -75,8 +75,8 @@ def _is_held(token: Token) -> bool:
 
 def _is_between_names(tokens: Sequence[Token], at: int) -> bool:
     """Whether `of`, which is `or` in Dutch, or `o` stands before a given name: `Anna Visser of Truus`."""
-    is_titled = tokens[0].plain in TITLES or tokens[0].plain in RELIGIOUS_TITLES
-    is_called = tokens[at + 1].is_given or tokens[at + 1].plain in KIN_WORDS
+    is_titled = at == 1 and (tokens[0].plain in TITLES or tokens[0].plain in RELIGIOUS_TITLES)
+    is_called = tokens[at + 1].is_given or tokens[at + 1].plain in KIN_WORDS or tokens[at + 1].plain in TITLES
     return tokens[at].text in ("of", "o") and is_called and not is_titled
 
 

@@ -33,6 +33,7 @@ from boxlore.core.people.who_is_where.item_words import (
     between,
     definitely,
     how_many_in_all,
+    is_my,
     is_noun_of_one,
     is_of_several,
     is_remark,
@@ -217,6 +218,8 @@ def _rest_of_a_name(reader: Reader, phrase: _Phrase) -> bool:
     """rest = suffix / born as / married as / nickname          ; `Rusk, Jr.`, `Joan Rusk, née Pell`"""
     if phrase.opens or phrase.words[0].kind in ("or", "unknown"):
         return False
+    if is_my(phrase.words[0]) and len(phrase.words) > 1 and relation(phrase.words[1]):
+        return False  # `son mari Luc « Titi » Kermarec`
     adds = phrase.whole.startswith(("a ", "an ")) or phrase.whole.endswith(" was")  # `a` is `and` of Czech too
     goes_on = next((told for told in ((phrase.whole,) if adds else ()) + (phrase.told,) if _goes_on(reader, told)), "")
     if not goes_on:

@@ -276,7 +276,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind == "unseen":
         ask_of_unseen(reader, element)
     elif kind == "leads in":
-        reader.words = []  # `Ethel wrote that this is`: the answer stays whole beside whom it names
+        reader.words, reader.notes = [], []  # `Ethel wrote that this is`: the answer stays whole beside whom it names
     elif kind == "unknown" and not reader.words and reader.previous in (*PLACES, "nextto") and describes_last(reader):
         reader.identifies = True  # `the man on the right unknown`
         reader.words.append(element)

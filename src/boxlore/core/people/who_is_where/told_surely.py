@@ -114,7 +114,7 @@ def _of_a_description(words: str) -> str:
     if own_relation(words):
         return ""
     told = words.split()
-    if fold(told[0]) in BETWEEN_WHOM and len(told) > 1:
+    if fold(told[0]) in BETWEEN_WHOM | small_words.DENY and len(told) > 1:
         return f"Who is meant by “{words}”?"  # `Tra il nonno e …`
     knows = any(token.plain in KNOWING and token.plain not in NOUNS for token in tokens_of(words))
     names_another = any(_is_name_within(word) for word in told[1:])
