@@ -130,6 +130,18 @@ REVERSED = (
     ("Emma starb zwei Jahre später.", "Emma Fry", "1925-12-04 1930-01-04"),
     ("Im Jahr darauf starb Emma.", "Emma Fry", "1926-12-04 1930-01-04"),
     ("Emma suri kaks aastat hiljem.", "Emma Fry", "1925-12-04 1930-01-04"),
+    *(
+        (words, "Emma Fry", "1925-12-04 1930-01-04")
+        for words in (
+            "Emma est morte deux ans plus tard.", "Elle est morte deux ans après", "Murió dos años después.",
+            "Dos años después murió Emma", "Emma è morta due anni dopo.", "Emma morreu dois anos depois.",
+            "Emma overleed twee jaar later.", "Emma dog två år senare.", "Två år senare dog Emma",
+            "Emma døde to år senere.",
+            "Emma kuoli kaksi vuotta myöhemmin.", "Emma zmarła dwa lata później.", "Emma zemřela dva roky později.",
+            "Emma nomira divus gadus vēlāk.", "Emma mirė dveji metai vėliau.", "Emma meghalt két évvel később.",
+            "Emma умерла через два года.",
+        )
+    ),
     ("They met in Leeds. Two years later she died.", "Emma Fry", "1807-07-23 1930-01-04"),  # after they met
     ("She sang two years later.", "Emma Fry", "1807-07-23 1930-01-04"),
     # two days

@@ -10,10 +10,9 @@ from boxlore.cli import options, output, talk
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.evidence.asking import Question
 from boxlore.core.evidence.claims import Claim, of_birth, of_death, of_item
-from boxlore.core.evidence.disagreements import Disagreement, disagreements
+from boxlore.core.evidence.disagreements import Disagreement, by_day, disagreements
 from boxlore.core.evidence.even_years import first_day, last_day
 from boxlore.core.evidence.proposals import Proposal
-from boxlore.core.evidence.working_out import days_of
 from boxlore.core.findings import several
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import open_collection
@@ -48,13 +47,10 @@ def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None,
             _ask(questions, as_json=chosen["as_json"])
             return
     everything = disagreements(found.worked.circles)
-    by_day: dict[str, list[Disagreement]] = {}
-    for each in everything:
-        for day in {day for claim in each.circle.claims for day in days_of(claim)}:
-            by_day.setdefault(day, []).append(each)
-    met = _items(found, by_day, wanted, chosen)
+    days = by_day(everything)
+    met = _items(found, days, wanted, chosen)
     if chosen["everything"] and not wanted:
-        met |= _lives(found, by_day, chosen)
+        met |= _lives(found, days, chosen)
         if chosen["as_json"]:
             _of_no_item(each for each in everything if id(each) not in met)
         met = {id(each): each for each in everything}
@@ -68,14 +64,14 @@ def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None,
 Met = dict[int, Disagreement]
 
 
-def _items(found: Evidence, by_day: dict[str, list[Disagreement]], wanted: set[str], chosen: dict[str, Any]) -> Met:
+def _items(found: Evidence, days: dict[str, list[Disagreement]], wanted: set[str], chosen: dict[str, Any]) -> Met:
     """Write a line or a paragraph for each item; the contradictions in what was written, each once."""
     met: Met = {}
     count = 0
     for record in found.records:
         if wanted and record.id not in wanted:
             continue
-        worked, of_it = found.of_item(record.id), by_day.get(of_item(record.id), [])
+        worked, of_it = found.of_item(record.id), days.get(of_item(record.id), [])
         met |= {id(each): each for each in of_it}
         if not (wanted or chosen["everything"] or chosen["as_json"]) and (
             not worked.edtf or worked.is_told(record.edtf)
@@ -93,14 +89,14 @@ def _items(found: Evidence, by_day: dict[str, list[Disagreement]], wanted: set[s
     return met
 
 
-def _lives(found: Evidence, by_day: dict[str, list[Disagreement]], chosen: dict[str, Any]) -> Met:
+def _lives(found: Evidence, days: dict[str, list[Disagreement]], chosen: dict[str, Any]) -> Met:
     met: Met = {}
     for person in found.people.values():
         for word, told, worked, day in (
             ("born", person.born, found.of_birth(person.id), of_birth(person.id)),
             ("died", person.died, found.of_death(person.id), of_death(person.id)),
         ):
-            of_it = by_day.get(day, [])
+            of_it = days.get(day, [])
             is_plain = told is not None or (worked.years is None and not chosen["as_json"])
             if of_it or (worked.edtf and not is_plain):
                 met |= {id(each): each for each in of_it}

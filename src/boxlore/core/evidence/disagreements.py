@@ -49,6 +49,15 @@ def _of_pictures(circle: Circle) -> list[Claim]:
     return [claim for claim in circle.set_aside if any(map(is_of_an_item, days_of(claim)))]
 
 
+def by_day(found: Iterable[Disagreement]) -> dict[str, list[Disagreement]]:
+    """The disagreements whose shortest circle says something of a day, for each day."""
+    days: dict[str, list[Disagreement]] = {}
+    for each in found:
+        for day in {day for claim in each.circle.claims for day in days_of(claim)}:
+            days.setdefault(day, []).append(each)
+    return days
+
+
 def _is_told_by(circle: Circle, shorter: Circle) -> bool:
     return len(shorter.claims) < len(circle.claims) or _pictures(shorter) == _pictures(circle)
 

@@ -3,6 +3,7 @@
 source)."""
 
 import re
+from collections.abc import Iterator
 
 _FLAGS = re.IGNORECASE
 
@@ -29,6 +30,10 @@ OF_HERS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(?<=\benne )(?=surma\b)", _FLAGS), "{who} "),
     (re.compile(r"\b(?:hans|hennes|hendes) (?=(?:död|død)\b)", _FLAGS), "{who}s "),
     (re.compile(r"\b(?:zijn|haar) dood\b", _FLAGS), "de dood van {who}"),
+    (
+        re.compile(r"\b(?:murió|morì|è mort[oa]|morreu|умерл?а?|zmarła?|zemřela?|nomira|mirė|meghalt)$", _FLAGS),
+        r"\g<0> {who}",
+    ),
 )
 """A turn of the life of whoever is meant by “her”, and the same with the name for `{who}`."""
 
@@ -69,8 +74,33 @@ ANSWERS: tuple[tuple[re.Pattern[str], str], ...] = (
 _SO_LONG = r"(?P<far>(?:about |some |just |only |almost |nearly )?(?:an?|one|\w+|a few|a couple of|\d+) (?:years?|months?|weeks?|days?))"
 _SO_LANG = r"(?P<far>(?:etwa |rund |knapp )?\w+ (?:jahre?|monate?|wochen?|tage?))"
 _NII_KAUA = r"(?P<far>(?:umbes |ligi )?(?:\w+ )?(?:aastat?|kuud?|nädalat?|päeva?))"
-_LONGTEMPS = r"(?P<far>\w+ (?:ans?|mois|semaines?|jours?))"
-_TIEMPO = r"(?P<far>\w+ (?:años?|mes(?:es)?|semanas?|días?))"
+_LATER_IN: tuple[tuple[str, str, str, bool], ...] = (
+    ("avant que", "ans?|mois|semaines?|jours?", "plus tard|après", False),
+    ("antes de que", "años?|mes(?:es)?|semanas?|días?", "después|más tarde", False),
+    ("prima che", "ann[oi]|mes[ei]|settiman[ae]|giorn[oi]", "dopo|più tardi", False),
+    ("antes que", "anos?|m[eê]s(?:es)?|semanas?|dias?", "depois|mais tarde", False),
+    ("voordat", "jaar|maand(?:en)?|we(?:ek|ken)|dag(?:en)?", "later|daarna|erna", True),
+    ("innan", "år|månad(?:er)?|veck(?:a|or)|dag(?:ar)?", "senare|efteråt", True),
+    ("før", "år|måned(?:er)?|u[kg]e[r]?|dag(?:er|e)?", "senere|etterpå|efter", True),
+    ("ennen kuin", "vuo(?:tta|si)|kuukau(?:tta|si)|viikko[a]?|päivää?", "myöhemmin", True),
+    ("zanim", "lata?|rok|miesią\\w+|tygod\\w+|dni", "później", True),
+    ("než", "rok[y]?|let|měsíc\\w*|týdn\\w*|dn[yí]", "později|poté", True),
+    ("pirms", "gad\\w{1,2}|mēne\\w+|nedēļ\\w+|dien\\w+", "vēlāk", True),
+    ("prieš", "met\\w{1,3}|mėnes\\w+|savait\\w+|dien\\w+", "vėliau", True),
+    ("mielőtt", "évvel|hónappal|héttel|nappal", "később", True),
+)  # fmt: skip
+"""For a language how “before” leads a sentence, units of time, “later”, and whether a verb stands before who did it where
+“later” leads the sentence."""
+
+
+def _later_in(before: str, units: str, later: str, *, is_turned: bool) -> Iterator[tuple[re.Pattern[str], str]]:
+    far = rf"(?P<far>\w+ (?:{units}))"
+    yield re.compile(rf"^(.+?) {far} (?:{later})$", _FLAGS), rf"\g<far> {before} \1"
+    if is_turned:
+        yield re.compile(rf"^{far} (?:{later}) (\w+) (.+)$", _FLAGS), rf"\g<far> {before} \3 \2"
+    yield re.compile(rf"^{far} (?:{later}),? (.+)$", _FLAGS), rf"\g<far> {before} \2"
+
+
 LATER: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(rf"^(.+?) {_SO_LONG} (?:later|afterwards?|after(?: this| that| it)?)(?: was taken)?$", _FLAGS), r"\g<far> before \1"),
     (re.compile(rf"^{_SO_LONG} (?:later|afterwards?|after(?: this| that| it)),? (.+)$", _FLAGS), r"\g<far> before \2"),
@@ -89,8 +119,9 @@ LATER: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(rf"^{_NII_KAUA} hiljem oli (.+)$", _FLAGS), r"\g<far> enne \2"),
     (re.compile(rf"^{_NII_KAUA} hiljem (.+)$", _FLAGS), r"\g<far> enne kui \2"),
     (re.compile(rf"^(.+?) {_NII_KAUA} hiljem$", _FLAGS), r"\g<far> enne kui \1"),
-    (re.compile(rf"^(.+?) {_LONGTEMPS} (?:plus tard|après)$", _FLAGS), r"\g<far> avant que \1"),
-    (re.compile(rf"^(.+?) {_TIEMPO} (?:después|más tarde)$", _FLAGS), r"\g<far> antes de que \1"),
+    (re.compile(r"^(.+?) через (.+)$", _FLAGS), r"за \2 до того как \1"),
+    (re.compile(r"^через (\w+ \w+) (.+)$", _FLAGS), r"за \1 до того как \2"),
+    *(row for before, units, later, is_turned in _LATER_IN for row in _later_in(before, units, later, is_turned=is_turned)),
 )  # fmt: skip
 """How it is told that something happened so long after the picture, or had happened before it, and the same as a time by
 that."""

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from boxlore.core.dates.family_display import family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.asking import PAPERS
+from boxlore.core.evidence.claims import of_item
+from boxlore.core.evidence.disagreements import by_day, disagreements
 from boxlore.core.findings import several
 from boxlore.core.people.who_is_meant import known_by
 from boxlore.core.records.item_record import Record
@@ -80,12 +82,13 @@ def dates_worked_out(collection: Collection, progress: Progress = QUIET) -> list
     be so. Raises CouldNot where somebody asked to stop."""
     found = evidence(collection, progress)
     way = family_way(collection.settings)
+    days = by_day(disagreements(found.worked.circles))
     against, dated = [], []
     for record in found.records:
         worked = found.of_item(record.id)
         told = "; ".join(dict.fromkeys(view.words for view in record.all("date")))
-        if worked.circles:
-            claims = dict.fromkeys(claim for circle in worked.circles for claim in circle.claims)
+        if of_it := days.get(of_item(record.id)):
+            claims = dict.fromkeys(claim for each in of_it for claim in each.circle.claims)
             reasons = tuple(f"{claim.words} ({claim.source})" for claim in claims)
             against.append(DateWorkedOut(record.id, record.number, told, "", reasons))
         elif worked.edtf and not worked.is_told(record.edtf):
