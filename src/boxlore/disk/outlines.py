@@ -19,6 +19,8 @@ class Drawn:
     outlines: tuple[Quad, ...] = ()
     outline: int = -1
     corner: int = -1
+    owners: tuple[str, ...] = ()
+    """Of the first outlines, the ids of the items that they show already; the others are new."""
 
     @property
     def in_hand(self) -> Quad | None:

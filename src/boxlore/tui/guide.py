@@ -46,6 +46,9 @@ AFTER: Sections = (
             "Do not suggest names. “Who is this?” is a better question than “Is this Aunt Ida?”",
             "Something private? F6 at that question: family only, or nobody but the keeper. If they wish it had not "
             "been said at all: F4, then “Strike for good”: out of the backups too.",
+            "Several prints on one scan? Press Esc, “Take in”, “Prints on a sheet”: their outlines are drawn over the "
+            "picture, here and on the teller’s page. Drag the corners, or take one with Tab and move it with the "
+            "arrows, finer with Shift; a adds an outline, Del takes it away, Enter makes a photograph of each.",
             "Something went badly wrong? Each time you leave, a backup is made. Press Esc, “Keep safe”, “Bring "
             "back a backup”, and the collection is as it was then. What is there now is kept too, and can come back "
             "itself.",

@@ -61,6 +61,16 @@ def test_what_is_drawn_becomes_items_and_the_file_stays(bare: Callable[[int], Pa
         again = OutlinesByHand(collection, by_suffix(sheets))
         looked = again.look(0)
         assert len(looked.here) == 2 and looked.proposed == () and len(looked.items) == 2
+        again.begin(0, looked)
+        with pytest.raises(WrongUse, match="That is TRA-0001, which is here already"):
+            again.hold(0)
+            again.remove()
+        again.put(0, 2, as_quad([(0.1, 0.1), (0.4, 0.1), (0.45, 0.75), (0.1, 0.7)]))
+        again.add()
+        assert again.put_right() == ["TRA-0001: its outline is put right."] and len(again.taken()) == 2
+        (first, *_) = records(collection, EVERYTHING)
+        assert first.scans[0].area == pytest.approx((0.1, 0.1, 0.35, 0.65)) and len(first.scans[0].corners) == 8
+        assert areas(collection)[1] == second, "the other stays as it was"
     assert [path.read_bytes() for path in sheets] == before
 
 

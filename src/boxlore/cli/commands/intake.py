@@ -9,7 +9,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
-from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.camera_dates import camera_dates as dates_of_cameras
@@ -111,7 +111,11 @@ def intake(
     given = GivenFiles()
     plan = _plan(paths, pairs, table, without_scan, given)
     if find_prints == "hand":
-        plan = _by_hand(ctx.obj, plan)
+        outlined = _by_hand(ctx.obj, plan)
+        if outlined is None:
+            talk.say("Nothing was taken in.")
+            return
+        plan = outlined
     elif find_prints != "no":
         with talk.progress() as bar:
             plan, remarks = with_prints(plan, bar)
@@ -162,19 +166,16 @@ def intake(
     ctx.exit(1 if stopped or any(result.state == "refused" for result in results) else 0)
 
 
-def _by_hand(folder: Path, plan: list[Planned]) -> list[Planned]:
-    """The plan with an item for each outline that was put right by hand. Raises WrongUse without a terminal, and
-    CouldNot where nothing was taken."""
+def _by_hand(folder: Path, plan: list[Planned]) -> list[Planned] | None:
+    """The plan with an item for each outline that was put right by hand; None where nothing was taken. Raises WrongUse
+    without a terminal."""
     if not (sys.stdin.isatty() and sys.stdout.isatty()):
         raise WrongUse("Outlines are put right by hand at a terminal.", "Say --find-prints take, or table.")
     from boxlore.cli.commands.sit import shown
     from boxlore.tui.screens.outlines import by_hand
 
     with open_for_writing(folder) as collection, shown(lan=False, page=True) as showing:
-        planned = by_hand(collection, plan, showing)
-    if planned is None:
-        raise CouldNot("Nothing was taken in.")
-    return planned
+        return by_hand(collection, plan, showing)
 
 
 def _camera_dates(collection: Collection, numbers: Sequence[str], way: str, *, asks: bool) -> None:

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.areas import Area
 from boxlore.core.fields.pictures import SHOWS_WORDS, Shows
 from boxlore.core.fields.quads import corners_of
 from boxlore.core.records.item_record import ScanFile
@@ -18,11 +19,12 @@ from boxlore.core.statements import Kind, Subject
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.outlines import Drawn, Quad
 from boxlore.disk.pictures import turn_of
-from boxlore.disk.seeing import outlines_in
-from boxlore.tasks.collection.opening import Collection
+from boxlore.disk.seeing import need_eyes, outlines_in
+from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.scans.find_prints import part_at, parts_of
 from boxlore.tasks.scans.pairing import Planned
 
+NO_EYES = "None are proposed, for the part that finds prints is not installed (`pip install boxlore[see]`): a adds one."
 NEW = 0.3
 """Width and height of a new outline, as parts of the picture."""
 NARROWEST = 0.01
@@ -33,13 +35,15 @@ SAME = 0.5
 
 @dataclass(frozen=True, slots=True)
 class Looked:
-    """What looking at a picture came to: outlines proposed, those of items that are here already, the ids of the items
-    that the picture shows, how it is turned, and a sentence where nothing could be looked for."""
+    """What looking at a picture came to: outlines proposed, those of items that are here already with the ids of the
+    items, the ids of all items that the picture shows, how it is turned, the scan's id if it is here, and a sentence
+    where nothing could be looked for."""
 
     proposed: tuple[Quad, ...] = ()
-    here: tuple[Quad, ...] = ()
+    here: tuple[tuple[str, Quad], ...] = ()
     items: tuple[str, ...] = ()
     turn: int = 1
+    scan: str = ""
     why: str = ""
 
 
@@ -89,12 +93,12 @@ class OutlinesByHand:
         try:
             known = self.collection.store.scan_by_sha256(sha256_of(path))
             here = self._parts_here(known, turn) if known else []
-            shown = outlines_in(path)
+            shown, why = _proposed(path)
         except CouldNot as error:
             return Looked(turn=turn, why=str(error))
-        parts = [quad for _, quad in here if quad is not None]
-        new = tuple(quad for quad in shown if not any(_within(quad, part) > SAME for part in parts))
-        return Looked(new, tuple(parts), tuple(dict.fromkeys(item for item, _ in here)), turn)
+        parts = tuple((item, quad) for item, quad in here if quad is not None)
+        new = tuple(quad for quad in shown if not any(_within(quad, part) > SAME for _, part in parts))
+        return Looked(new, parts, tuple(dict.fromkeys(item for item, _ in here)), turn, known, why)
 
     def _parts_here(self, scan: str, turn: int) -> list[tuple[str, Quad | None]]:
         """(item, outline) of each item that a scan shows: None for the whole of it."""
@@ -109,7 +113,8 @@ class OutlinesByHand:
         """Take over what was found on a picture, unless somebody drew on it meanwhile."""
         self.looked[at] = looked
         if at not in self._drawn:
-            self._drawn[at] = [Drawn(looked.proposed)]
+            items = tuple(item for item, _ in looked.here)
+            self._drawn[at] = [Drawn((*(quad for _, quad in looked.here), *looked.proposed), owners=items)]
 
     # what is in hand
 
@@ -176,20 +181,25 @@ class OutlinesByHand:
         now = self.now
         if 0 <= outline < len(now.outlines):
             outlines = (*now.outlines[:outline], quad, *now.outlines[outline + 1 :])
-            self._set(Drawn(outlines, outline, corner), begun=begun)
+            self._set(replace(now, outlines=outlines, outline=outline, corner=corner), begun=begun)
 
     def add(self, x: float = 0.5, y: float = 0.5) -> None:
         """Add an outline around a point, and take its first corner in hand."""
         left, top = (min(max(part - NEW / 2, 0.0), 1 - NEW) for part in (x, y))
         corners = [(left, top), (left + NEW, top), (left + NEW, top + NEW), (left, top + NEW)]
-        self._set(Drawn((*self.now.outlines, as_quad(corners)), len(self.now.outlines), 0))
+        now = self.now
+        self._set(replace(now, outlines=(*now.outlines, as_quad(corners)), outline=len(now.outlines), corner=0))
 
     def remove(self) -> bool:
-        """Take the outline in hand away; False where none is."""
+        """Take the outline in hand away; False where none is. Raises WrongUse for that of an item that is here."""
         now = self.now
         if now.in_hand is None:
             return False
-        self._set(Drawn((*now.outlines[: now.outline], *now.outlines[now.outline + 1 :])))
+        if now.outline < len(now.owners):
+            number = self.collection.store.number_of(now.owners[now.outline])
+            raise WrongUse(f"That is {number}, which is here already: it can be moved, and stays.")
+        outlines = (*now.outlines[: now.outline], *now.outlines[now.outline + 1 :])
+        self._set(replace(now, outlines=outlines, outline=-1, corner=-1))
         return True
 
     def undo(self) -> bool:
@@ -224,15 +234,47 @@ class OutlinesByHand:
 
     def taken(self) -> list[Planned]:
         """The plan, with an item for each outline; a picture without any is one item."""
-        parts = {
-            item.key: parts_of(item, [part_at(quad, self._turn(at)) for quad in self._drawn[at][-1].outlines])
-            for at, item in enumerate(self.sheets)
-            if at in self._drawn and self._drawn[at][-1].outlines
-        }
+        parts: dict[str, list[Planned]] = {}
+        for at, item in enumerate(self.sheets):
+            drawn = self._drawn[at][-1] if at in self._drawn else Drawn()
+            if drawn.outlines:
+                new = drawn.outlines[len(drawn.owners) :]
+                parts[item.key] = parts_of(item, [part_at(quad, self._turn(at)) for quad in new])
         return [part for item in self.plan for part in parts.get(item.key, [item])]
+
+    def put_right(self) -> list[str]:
+        """Let the items that are here already have the outlines that were moved, and say which."""
+        lines = []
+        for at, looked in self.looked.items():
+            for (item, stood), quad in zip(looked.here, self._drawn[at][-1].outlines, strict=False):
+                if quad != stood:
+                    number = self.collection.store.number_of(item)
+                    act = self.collection.act(f"outline of {number} moved")
+                    move_outline(act, looked.scan, item, part_at(quad, looked.turn))
+                    act.done()
+                    lines.append(f"{number}: its outline is put right.")
+        return lines
 
     def _turn(self, at: int) -> int:
         return self.looked[at].turn if at in self.looked else turn_of(self.sheets[at].sides[0].path)
+
+
+def _proposed(path: Path) -> tuple[list[Quad], str]:
+    """The outlines that are found on a picture, or none and why. Raises CouldNot for a file that cannot be read."""
+    try:
+        need_eyes()
+    except CouldNot:
+        return [], NO_EYES
+    return outlines_in(path), ""
+
+
+def move_outline(act: Act, scan: str, item: str, part: tuple[float, ...]) -> None:
+    """Another part of a scan shows an item; its markers stay where they are on the picture."""
+    for statement, _ in act.collection.store.statements(Subject(Kind.SCAN, scan)):
+        shows = SHOWS_WORDS.or_none(statement.words) if statement.field == "shows" else None
+        if shows is not None and shows.item == item and shows.area is not None:
+            moved = replace(shows, area=Area(*part[:4]), corners=part[4:])
+            act.state(statement.subject, "shows", SHOWS_WORDS.write(moved), replaces=statement.id)
 
 
 def as_quad(corners: Iterable[tuple[float, float]]) -> Quad:

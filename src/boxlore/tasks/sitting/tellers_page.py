@@ -201,7 +201,7 @@ class Showing:
         with self._changed:
             sides = () if kept_back else (ShownSide(self._number("", scan), heading),)
             message = self.words(KEPT_BACK) if kept_back else ""
-            self._put(View(number=heading, sides=sides, message=message, outlines=drawn))
+            self._put(View(number=heading, sides=sides, message=message, outlines=replace(drawn, owners=())))
 
     def _side(
         self, record: Record, scan: ScanFile, marked: Sequence[Marked], names: dict[tuple[str, int], str]

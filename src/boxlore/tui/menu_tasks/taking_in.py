@@ -60,9 +60,9 @@ def plan_of_sheets(collection: Collection, answers: FormAnswers) -> "tuple[Given
     words = answers["path"]
     if words and not path_of(collection, words, "").exists():
         record = record_of(collection, find_item(collection, words).id)
-        fronts = [scan for scan in record.scans if scan.side == "recto" and not scan.area]
+        fronts = [scan for scan in record.scans if scan.side == "recto"]
         if not fronts:
-            raise WrongUse(f"{record.number} has no whole scan of its front.", "Name another, or the file of a sheet.")
+            raise WrongUse(f"{record.number} has no scan of its front.", "Name another, or the file of a sheet.")
         path = collection.folder / fronts[0].path
         return scan_files.GivenFiles(), [pairing.Planned(key=record.number, sides=(pairing.ScanSide(path),))]
     return _given(collection, answers)
@@ -256,7 +256,7 @@ TASKS = {
                   choices=(("ask", "joined where sure"), ("join", "all joined"), ("apart", "numbers of their own"))),
             Blank("replace", "Scans of what is in already?", "no", "A better one, by the same name or number.",
                   choices=(("no", "not taken"), ("yes", "each takes its place"))),
-            Blank("find_prints", "Several prints on one scan?", "no", "Found by their outlines; Ctrl+Z takes all back.",
+            Blank("find_prints", "Several prints on one scan?", "no", "To put outlines right: “Prints on a sheet”.",
                   choices=(("no", "one photograph in each file"), ("yes", "find the prints on them"))),
             Blank("camera_dates", "The date a camera wrote into the files?", "scan",
                   "Of the picture only if it is no picture of a print.",

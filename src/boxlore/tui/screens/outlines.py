@@ -31,7 +31,7 @@ from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.signals import Leaving
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.fetching import Fetch
-from boxlore.tui.widgets.outline_picture import OutlinePicture, sides_of, with_lines
+from boxlore.tui.widgets.outline_picture import OutlinePicture, Stroke, sides_of, with_lines
 from boxlore.tui.widgets.picture import Pin
 from boxlore.tui.widgets.plain_text import Line
 
@@ -142,8 +142,9 @@ class OutlineScreen(Screen[None]):
     def _looked(self, at: int, looked: Looked) -> None:
         self.hand.begin(at, looked)
         if at == self.hand.at:
-            found = several(len(looked.proposed), "outline")
-            self._tell(from_inside(looked.why) if looked.why else f"{found} proposed.")
+            found = f"{several(len(looked.proposed), 'outline')} proposed."
+            here = f" {several(len(looked.here), 'print is', 'prints are')} here already." if looked.here else ""
+            self._tell(from_inside(looked.why) if looked.why else f"{found}{here}")
 
     async def action_take(self) -> None:
         """Take the outlines of this picture, and go on to the next; after the last, all are taken in."""
@@ -188,10 +189,9 @@ class OutlineScreen(Screen[None]):
         fetch = Fetch(self, scan, (wide, high), None)
         glimpse = fetch.glimpse
         if glimpse is not None:
-            here = looked.here if looked is not None else ()
-            lines = [line for quad in here for line in sides_of([self._seen(*corner) for corner in quad], HERE)]
+            lines: list[Stroke] = []
             for at, quad in enumerate(drawn.outlines):
-                colour = IN_HAND if at == drawn.outline else OTHERS
+                colour = IN_HAND if at == drawn.outline else HERE if at < len(drawn.owners) else OTHERS
                 lines += sides_of([self._seen(*corner) for corner in quad], colour)
             glimpse = with_lines(glimpse, lines)
         self._picture.show(glimpse, self._pins())
@@ -283,7 +283,12 @@ class OutlineScreen(Screen[None]):
 
     def action_remove(self) -> None:
         """Take the outline in hand away."""
-        if self.hand.remove():
+        try:
+            removed = self.hand.remove()
+        except WrongUse as error:
+            self._tell(str(error))
+            return
+        if removed:
             self._done()
         else:
             self._tell("Nothing is in hand: a digit takes an outline.")
@@ -342,7 +347,8 @@ class OutlineScreen(Screen[None]):
             return
         elif touch.do == "remove":
             hand.hold(touch.outline)
-            hand.remove()
+            self.action_remove()
+            return
         elif touch.do == "add":
             hand.add()
         else:
@@ -395,9 +401,14 @@ async def ask_sheets(host: TaskHost, showing: Showing) -> None:
             def job(progress: Progress) -> list[str]:
                 what = [TITLE]
                 with host.sitting.steps.one_step(what):
+                    moved = hand.put_right()
                     lines = take_sheets(collection, planned, given, answers, progress)
                     what[0] = lines[0].removesuffix(".")
-                return [*lines, "Ctrl+Z, back at the photograph, takes it back; your own files stay where they are."]
+                return [
+                    *moved,
+                    *lines,
+                    "Ctrl+Z, back at the photograph, takes it back; your own files stay where they are.",
+                ]
 
             host.app.pop_screen()
             await host.app.push_screen(WorkingScreen(TITLE, job, lambda: host.task_done(wrote=True)))
@@ -461,4 +472,6 @@ def by_hand(collection: Collection, plan: list[Planned], showing: Showing) -> li
     showing.collection = collection
     app = ByHand(hand, showing)
     app.run()
+    if app.planned is not None:
+        hand.put_right()
     return app.planned

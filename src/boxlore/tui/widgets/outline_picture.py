@@ -10,7 +10,7 @@ from boxlore.tui.widgets.picture import Picture
 
 Place = tuple[float, float]
 """x, y in 0..1 of what is shown; beyond it, outside."""
-Line = tuple[Place, Place, tuple[int, int, int]]
+Stroke = tuple[Place, Place, tuple[int, int, int]]
 """A straight line from a place to another, and its colour."""
 
 
@@ -57,7 +57,7 @@ class OutlinePicture(Picture):
         self.release_mouse()
 
 
-def with_lines(glimpse: Glimpse, lines: Iterable[Line]) -> Glimpse:
+def with_lines(glimpse: Glimpse, lines: Iterable[Stroke]) -> Glimpse:
     """The same picture with lines drawn over it, a pixel wide."""
     if not glimpse.width:
         return glimpse
@@ -79,6 +79,6 @@ def _at_edge(at: int, size: int) -> int:
     return 0 if at == -1 else size - 1 if at == size else at
 
 
-def sides_of(corners: Sequence[Place], colour: tuple[int, int, int]) -> list[Line]:
+def sides_of(corners: Sequence[Place], colour: tuple[int, int, int]) -> list[Stroke]:
     """The lines around an outline."""
     return [(start, end, colour) for start, end in zip(corners, (*corners[1:], corners[0]), strict=True)]
