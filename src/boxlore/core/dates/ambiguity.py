@@ -47,6 +47,7 @@ from boxlore.core.dates.lexicon import (
     languages_of,
     stretch_words,
 )
+from boxlore.core.dates.no_day import number_of_no_day
 from boxlore.core.dates.numbers_in_digits import is_day_first, is_day_first_there, without_open_parts
 from boxlore.core.dates.outcomes import one_of_several
 from boxlore.core.dates.proposing import proposed
@@ -113,6 +114,8 @@ def understood(
             return guarded(Outcome(literal), context)
         if open_end := _OPEN_SPAN.fullmatch(words):
             return _of_an_open_span(open_end, context)
+        if two_months := _TWO_MONTHS.fullmatch(words):
+            return _of_two_months(two_months[1], two_months[2], two_months[3], context)
         if told := without_open_parts(words, context.order):
             return understood(told, context, own)
         if not words:
@@ -145,12 +148,26 @@ def understood(
     if outcome and outcome.edtf and not (outcome.edtf.text[0] == "[" and _is_of_one_beside(outcome.edtf, words)):
         if outcome.ask and "roman" in kinds and (plainly := in_plain_words(words)):
             return understood(plainly, context, own)
+        if "month" in kinds and "day" in kinds and (asks := _perhaps_no_day(tokens, words, outcome, context)):
+            return asks
         if "measured" in kinds and _may_be_measure(tokens, words):
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
     if lexed is not None:
         lexed[words] = as_lexed
     return _not_as_one_whole(None if outcome and outcome.edtf else outcome, tokens, kinds, words, context, own)
+
+
+def _perhaps_no_day(tokens: list[Token], words: str, outcome: Outcome, context: DateContext) -> Outcome | None:
+    """The question whether a month is meant or a day of it, where the number before it may be none; None where it is
+    its day, or asked about."""
+    if not outcome.edtf or outcome.ask or not (places := number_of_no_day(tokens, words)):
+        return None
+    month = decided([*tokens[: places[0]], *tokens[places[1] :]], context)
+    if month is None or month.edtf is None or month.edtf.text == outcome.edtf.text:
+        return None
+    choices = (month.edtf.text, outcome.edtf.text)
+    return Outcome(None, which_is_meant(choices, context), choices)
 
 
 def _is_of_me(tokens: list[Token], words: str, context: DateContext) -> bool:
@@ -444,6 +461,18 @@ def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateCo
     (outcome,) = outcomes.values()
     assert outcome.edtf is not None  # it is kept by it
     return replace(outcome, ask=is_meant(outcome.edtf, context), alternatives=(*outcome.alternatives, *only_year))
+
+
+_TWO_MONTHS = re.compile(r"(\d{4})[-.](\d\d?)/(0?[1-9]|1[0-2])")
+
+
+def _of_two_months(year: str, first: str, last: str, context: DateContext) -> Outcome | None:
+    """“1938-05/06”: whether one of two months is meant, or a day."""
+    months = f"{year}-{int(first):02d}", f"{year}-{int(last):02d}"
+    day = f"{months[0]}-{int(last):02d}"
+    texts = (f"[{','.join(months)}]",) if int(first) < int(last) else ()
+    choices = tuple(text for text in (*texts, day) if standard.check(text).state is standard.State.VALID)
+    return Outcome(None, which_is_meant(choices, context), choices) if choices else None
 
 
 _OPEN_SPAN = re.compile(r"(?P<year>(?:1[5-9]|20)\d\d) ?[-–—](?:\?)?|(?:\?)? ?[-–—](?P<last>(?:1[5-9]|20)\d\d)")

@@ -32,6 +32,7 @@ _FINER = {
 }
 """What is finer than a unit and may follow it."""
 _IN_A_DAY = ("month", "roman", "hebrew_month", "ordinal", "dash", "query")
+_BEHIND_AN_ORDINAL = (*_IN_A_DAY, "weekday", "unit", "feast", "season", "fraction")
 _NAMED_BY = {"year": ("year", "short"), "month": ("month",)}
 """What a unit may stand before behind a comma: “14 September, the year 1938”."""
 _MONTH_OR_DAY = ("day", "ordinal", "month", "dates", "season", "feast")
@@ -153,13 +154,13 @@ class Assembly(Gathered):
             return bool(begun and beyond and beyond[0].kind in named) and not (
                 date.year if named[0] == "year" else date.month
             )
-        begins = bool(beyond) and beyond[0].kind in _IN_A_DAY
+        begins = bool(beyond) and beyond[0].kind in (_IN_A_DAY if ahead == "day" else _BEHIND_AN_ORDINAL)
         if ahead == "month" and date.part and self.units == ["month"] and not date.month:
             return True  # “end of the month, October 1944”
         if ahead == "day" and self.taken == ["month"]:
             behind = [sense.kind for sense in beyond if sense.kind != "comma"][:1]  # “August, 12” asks as “August 12”
             return behind in ([], ["year"]) or self._short_year(following)
-        if ahead == "day" and self.latest == "year" and not (date.within_a_year or begins):
+        if ahead in ("day", "ordinal") and self.latest == "year" and not (date.within_a_year or begins):
             return False  # “1921, 22 and 25”
         if date.part and self._says_more(ahead):
             date.part = ""  # “early in ’41, January”

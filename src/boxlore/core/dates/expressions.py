@@ -99,6 +99,10 @@ class Expression:
         for date, following in itertools.pairwise(dates):  # “5 or 6 August 1938 or 1939”
             if date.bare and not date.year and following.day and following.month and following.year:
                 date.day, date.bare = date.bare[0], None
+        for date, before in itertools.pairwise(dates[::-1]):
+            may_be_year = date.bare is not None and date.bare[0] > LAST_DAY and not date.within_a_year
+            if may_be_year and len(dates) > 2 and before.day and len(before.year) == 4:  # “5 or 6 May 1938 or 39”
+                date.year, date.bare = f"{before.year[:2]}{date.bare[0]:02d}", None  # type: ignore[index]
         months = [date for date in dates if date.within_a_year]
         years = [date for date in dates if date.whole_year]
         if len(months) < 2 or not years or [*months, *years] != dates or any(date.year for date in months[:-1]):

@@ -110,7 +110,7 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     wanted = own or [days for country, days in days_by_country.items() if not country]
     everywhere = list(dict.fromkeys(days for rows_days in (wanted or days_by_country.values()) for days in rows_days))
     ask = None
-    if not wanted and (len(everywhere) > 1 or name in SHARED):
+    if not wanted and (len(everywhere) > 1 or (name in SHARED and len(days_by_country) > 1)):
         ask = f"Whose {titled(name)}? ({', '.join(country for country in days_by_country if country)})"
     elif len(everywhere) > 1:
         ask = f"Which {titled(name)} is meant?"

@@ -38,7 +38,7 @@ def joined(
         pass  # “1936 or 37, maybe 38”
     elif len(kinds) != 1 or joins[-1] == "comma":
         raise NoForm
-    if any(item.kind not in ("one", "span", *LIMITS) for item in items):
+    if any(item.kind not in ("one", "span", *LIMITS) for item in items) or _are_days_of_others(items, joins):
         raise NoForm
     (kind,) = kinds
     if kind == "within":
@@ -54,8 +54,10 @@ def joined(
     first, *others = whole.leaves()
     if first.year_mark and all(date.whole_year or date.bare for date in others):
         first_mark, first.year_mark = first_mark | first.year_mark, 0  # “Easter, probably 1938 or 39”
-    if first_mark:
+    if first_mark and not (joins == ["comma"] and doubted and any(date.mark for date in others)):
         whole.mark(first_mark)
+    elif first_mark:
+        first.mark |= first_mark  # “circa 1890, forse 1891”
     if marks[-1] and not any(marks[:-1]):
         whole.mark(marks[-1])
     return whole
@@ -93,6 +95,15 @@ def _are_two_days(items: list[Expression]) -> bool:
     behind = first.month and first.day and not first.year and last.day and last.year and not last.month
     before = first.bare and not first.within_a_year and last.day and last.month and last.year
     return bool(behind or before) and 0 < (first.bare[0] if first.bare else first.day) < last.day
+
+
+def _are_days_of_others(items: list[Expression], joins: list[str]) -> bool:
+    """“May 1938 or 1939, the 5th or the 6th”: days without a month behind a comma, which may be of each date before
+    it."""
+    comma = joins.index("comma") if "comma" in joins[:-1] else 0
+    later = [date for item in items[comma + 1 :] for date in item.leaves()]
+    days = all(date.day and not date.month and not date.feast for date in later)
+    return comma > 0 and days and all(item.leaves()[0].year for item in items[: comma + 1])
 
 
 def _are_two_of_a_year(items: list[Expression]) -> bool:

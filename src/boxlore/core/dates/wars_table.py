@@ -48,6 +48,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("boer war|first boer war", (("", "1880-12", "1881-03"),)),
     ("south african war|second boer war|anglo-boer war", (("", "1899-10", "1902-05"),)),
     ("russo-japanese war|japanese war", (("", "1904-02", "1905-09"),)),
+    ("cold war|kalter krieg|kalten krieg|kalten kriegs|guerre froide|guerra fría|guerra fredda|guerra fria|koude oorlog|kolde krig|den kolde krig|kalla kriget|kalde krigen|den kalde krigen|kylmä sota|kylmän sodan aikana|külm sõda|külma sõja ajal|холодная война|холодной войны|zimna wojna|zimnej wojny|aukstais karš|šaltasis karas|studená válka|studené války|hidegháború", (("", "1947-03", "1991-12"),)),
     ("korean war|koreakrieg|guerre de corée|guerra de corea|guerra di corea|guerra da coreia|koreaanse oorlog|koreakrigen|koreakriget|korean sota|korea sõda|корейская война|корейской войны|wojna koreańska|korejská válka|koreai háború", (("", "1950-06", "1953-07"),)),
     ("war of independence|vabadussõda|vabadussõja ajal|estonian war of independence", (("EE", "1918-11", "1920-02"),)),
     ("war of independence|irish war of independence", (("IE", "1919-01", "1921-07"),)),

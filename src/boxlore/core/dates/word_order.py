@@ -196,9 +196,11 @@ def without_times(words: list[PlacedKind]) -> list[PlacedKind]:
         return words
     rest: list[PlacedKind] = []
     before, told = "", False
-    for word in words:
+    for at, word in enumerate(words):
         if word.kind == "clock_behind" and rest and rest[-1].kind == "day":
             rest.pop()
+        if word.kind == "clock_part" and at + 1 < len(words) and words[at + 1].kind not in ("day", "ordinal", *_TIMES):
+            return []  # “halb 1938”
         if word.kind in _TIMES:
             if [kept.kind for kept in rest[-2:]] == ["part", "dash"]:
                 rest.pop()  # “mid-afternoon”

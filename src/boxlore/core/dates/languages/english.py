@@ -50,7 +50,7 @@ ENGLISH = Language(
         "either_following": "following",
         "following": "the following|the very next|the next following",
         "just_after": "just after|shortly after|soon after|not long after|right after|immediately after|a little after|a short while after|a bit after|straight after",
-        "at_earliest": "aft|as early as|possibly as early as|not before|no earlier than|not earlier than|on or after|in or after|but not before|but not earlier than|at the earliest|on or shortly after|on or just after|in or shortly after|in or just after|in or soon after|stamp issued|stamp issued in|stamp of",
+        "at_earliest": "aft|as early as|possibly as early as|not before|no earlier than|not earlier than|on or after|in or after|but not before|but not earlier than|at the earliest|on or shortly after|on or just after|in or shortly after|in or just after|in or soon after|stamp issued|stamp issued in|stamp of|at least",
         "since": "since|from then",
         "until": "until|till|til|'til|up until|up till|up to|upto",
         "from": "from|starting|beginning in|starting in|anywhere from|any time from|somewhere from|sometime from",

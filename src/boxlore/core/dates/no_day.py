@@ -1,0 +1,40 @@
+"""A number before a month that may be none of its days: an hour (“kell 8 mai 1938”, “half acht mei 1940”), a count of
+what is in the picture (“2 in May 1938”), or one apart by a sign (“(5) May 1938”).
+
+Read as the day it would be a day that nobody told: it is asked about, with the month alone and with that day.
+"""
+
+from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import words_before_a_year
+
+_MONTH, _DAY, _PASSED_OVER = frozenset(("month",)), frozenset(("day",)), frozenset(("noise", "from", "at_years"))
+_HOURS = frozenset(
+    "kell kella klo kello kl klokken klockan klokka las às alle ore plkst pulksten val half halb halv pool".split()
+)
+"""Words before an hour, in the languages, of which a date has no use (common practice, no source)."""
+
+_PLACING = frozenset(("at", "on", "im", "på"))
+_SIGNS = (":", ")", " - ", " – ", " — ")
+
+
+def number_of_no_day(tokens: list[Token], words: str) -> tuple[int, int] | None:
+    """The places of the tokens, from the first to the one behind the last, without which a month is left of words in
+    which a number before it may be none of its days; None for other words."""
+    for at, token in enumerate(tokens[:-1]):
+        if not token.is_any(_DAY):
+            continue
+        behind = next((place for place in range(at + 1, len(tokens)) if not _is_passed_over(tokens[place])), at)
+        if behind == at or not tokens[behind].is_any(_MONTH):
+            continue
+        if at and words[tokens[at - 1].start : tokens[at - 1].end].casefold() in _HOURS:
+            return at - 1, behind
+        between = [words[near.start : near.end].casefold() for near in tokens[at + 1 : behind]]
+        if any(word in _PLACING or word in words_before_a_year() for word in between):
+            return at, behind
+        if words[token.start].isdigit() and any(sign in words[token.end : tokens[behind].start] for sign in _SIGNS):
+            return at, behind
+    return None
+
+
+def _is_passed_over(token: Token) -> bool:
+    return token.is_any(_PASSED_OVER) or token.senses[0].kind == "dash"
