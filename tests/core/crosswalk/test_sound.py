@@ -1,8 +1,9 @@
 """Recordings and papers that lie beside the items (DACS 2.5 and 4.1, from memory)."""
 
+from dataclasses import replace
 from datetime import date
 
-from boxlore.core.crosswalk.sound import CLIMATE, PAPER, SOUND, Beside, counted
+from boxlore.core.crosswalk.sound import CLIMATE, NOTHING_AGREED, PAPER, SOUND, Beside, counted
 from boxlore.core.records.closing_dates import Closure, Reason
 
 
@@ -16,3 +17,4 @@ def test_what_lies_beside_the_items_is_counted_measured_and_closed() -> None:
     assert counted([]) == ""
     assert sound.access.startswith("Closed until 2126-11-25: the whole item, because it is something.")
     assert log.access.startswith("Nothing in it is closed")
+    assert replace(sound, without_consent=True).access == f"{sound.access} {NOTHING_AGREED}"

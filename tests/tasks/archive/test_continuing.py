@@ -891,6 +891,9 @@ def test_a_sitting_is_offered_answered_received_and_made_again_as_one_thing(mine
         assert "recordings/" not in (tmp_path / "1/open/data/metadata" / name).read_text("utf-8-sig"), name
     assert not any(row["Identifier"].endswith(sitting) for row in table(tmp_path / "1/open/data/metadata/receipt.csv"))
 
+    said = [row for row in table(data / "metadata/rights.csv") if row["About"] == f"recordings/{sound.name}"]
+    assert ("voice", "disallow") in {(row["Act"], row["Allowed"]) for row in said}
+    assert "Nothing is noted as agreed" in (data / "metadata/inventory.csv").read_text("utf-8-sig")
     fixity = {part: table(tmp_path / f"1/{part}/data/metadata/fixity.csv") for part in ("open", "closed")}
     assert [row["SHA-256"] for row in fixity["closed"] if row["File"] == f"recordings/{sound.name}"] == [
         sha256_of(sound)

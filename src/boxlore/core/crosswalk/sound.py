@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from boxlore.core.findings import several
 from boxlore.core.records.closing_dates import Closure
 
+NOTHING_AGREED = "Nothing is noted as agreed with whoever speaks in it."
 SOUND, PAPER, CLIMATE = "sound recording", "paper of a sitting", "climate log"
 
 
@@ -28,11 +29,14 @@ class Beside:
     """The id of its sitting; empty for what belongs to none."""
     reference: str = ""
     """What the archive calls the sitting, once it has said so."""
+    without_consent: bool = False
+    """Whether it is a recording, and nothing is noted as agreed with whoever speaks in it."""
 
     @property
     def access(self) -> str:
         """Until when it is closed, and why."""
-        return str(self.closure) if self.closure else "Nothing in it is closed: it tells of the air in a room."
+        more = f" {NOTHING_AGREED}" if self.without_consent else ""
+        return f"{self.closure}{more}" if self.closure else "Nothing in it is closed: it tells of the air in a room."
 
     @property
     def length_words(self) -> str:

@@ -8,7 +8,7 @@ Vocabulary for Tabular Data, 2015).
 import json
 from collections.abc import Iterable, Iterator
 
-from boxlore.core.crosswalk.sound import Beside
+from boxlore.core.crosswalk.sound import NOTHING_AGREED, Beside
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Consent, Matter, allowed, is_taken_back
@@ -83,6 +83,8 @@ def rights_rows(
     for held in beside:
         if held.closure is not None:
             yield from _closed(held.path, held.closure)
+        if held.without_consent:
+            yield held.path, "", "", "consent", "voice", "disallow", "", "", "", NOTHING_AGREED
 
 
 def _closed(about: str, closure: Closure) -> Iterator[tuple[str, ...]]:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from boxlore.core.crosswalk.sound import CLIMATE, PAPER, SOUND, Beside
 from boxlore.core.findings import Finding, Severity, make_finding, several
-from boxlore.core.people.consent import Matter, is_taken_back
+from boxlore.core.people.consent import Matter, allows, is_taken_back
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.item_record import StatementView
@@ -76,9 +76,9 @@ def sound_of(making: Making, closing: Closing) -> tuple[Beside, ...]:
     return tuple(_beside(making, closing, path, told.get(path, _OF_NONE)) for path in paths)
 
 
-_Told = tuple[str, list[StatementView], int]
-"""The id of a sitting, what is told of it, and how long a recording of it is (milliseconds)."""
-_OF_NONE: _Told = "", [], 0
+_Told = tuple[str, list[StatementView], int, bool]
+"""The id of a sitting, what is told of it, how long a recording of it is (milliseconds), whether it has a paper."""
+_OF_NONE: _Told = "", [], 0, False
 
 
 def _noted_on(making: Making, path: str, sitting: str) -> date | None:
@@ -96,13 +96,13 @@ def _told(making: Making) -> Iterator[tuple[str, _Told]]:
     told = things_told(making.collection, making.seen, Kind.SITTING)
     for held in sittings_held(making.collection):
         for path in held.paths:
-            yield path, (held.id, told.get(held.id, []), held.recordings.get(path, 0))
+            yield path, (held.id, told.get(held.id, []), held.recordings.get(path, 0), bool(held.papers))
 
 
 def _beside(making: Making, closing: Closing, path: str, told: _Told) -> Beside:
     if path.startswith(f"{CLIMATE_LOGS}/"):
         return Beside(path=path, kind=CLIMATE, title=f"Climate log: {path.rpartition('/')[2]}", day="")
-    sitting, views, length = told
+    sitting, views, length, has_papers = told
     narrators = [view for view in views if view.field == "narrator"]
     people = speakers(making, views)
     day = next((view.words for view in views if view.field == "date"), "")
@@ -120,7 +120,14 @@ def _beside(making: Making, closing: Closing, path: str, told: _Told) -> Beside:
         closure=closing.of_sound(people, is_heard=is_heard, since=_noted_on(making, path, sitting)),
         sitting=sitting,
         reference="; ".join(view.words for view in views if view.field == "archive_reference"),
+        without_consent=is_heard and not (has_papers or _is_agreed(people, views)),
     )
+
+
+def _is_agreed(people: Iterable[Person], views: Iterable[StatementView]) -> bool:
+    """Whether anything is noted as agreed in a sitting, or later with each who speaks in it."""
+    voices = [allows(person.consents, Matter.VOICE) for person in people]
+    return any(view.field == "agreement" for view in views) or (bool(voices) and all(voices))
 
 
 def speakers(making: Making, views: Iterable[StatementView]) -> list[Person]:
