@@ -30,6 +30,8 @@ from boxlore.tasks.collection.records_for_outputs import (
 from boxlore.tasks.people.evidence_for_outputs import NOTHING, WorkedOutFor, worked_out_for
 
 ALL_WANTED = Selection(wanted=True)
+MOST_HELD = 5_000
+"""Items of which the records of a part are held in memory."""
 MOST_WORKED_OUT = 20_000
 """Items up to which dates are worked out: for that all of them are held in memory together."""
 
@@ -72,6 +74,8 @@ class Making:
     """Of an update: the files that the archive has and keeps, by path, with their SHA-256."""
     has_changed: bool = True
     """Of an update: whether anything is to be said or withdrawn."""
+
+    _held: dict[str, Record] = field(default_factory=dict)
 
     withdraws: bool = False
     """Of an update: whether anything of earlier transfers is to be deleted, replaced or returned."""
@@ -116,11 +120,21 @@ class Making:
     def records(self, items: Sequence[str] | None = None) -> Iterator[Record]:
         """The records of the part, in the order of containers or of these `items` (ids). Raises CouldNot if the person
         asked to stop."""
-        order = self.items if items is None else items
-        for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, order):
+        for record in self._handed_over(self.items if items is None else items):
             go_on(self.progress)
             record = self.worked_out.beside(_without_scans(record, self.scans_kept_back))
             yield self.handed_scans.record(record) if self.handed_scans else record
+
+    def _handed_over(self, order: Sequence[str]) -> Iterator[Record]:
+        """The records as the audience may see them, read once: each format asks for them again. Of very many items
+        they are read each time, for they would fill the memory."""
+        if self._held and all(ident in self._held for ident in order):
+            yield from (self._held[ident] for ident in order)
+            return
+        for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, order):
+            if len(order) <= MOST_HELD:
+                self._held[record.id] = record
+            yield record
 
     def by_series(self) -> list[str]:
         """The items (ids) in the order of the keeper's own series, as far as this part may tell them, and of their
