@@ -64,7 +64,11 @@ def _within_a_name(reader: Reader, element: Element, further: Sequence[Element])
     if not reader.words:
         return False
     is_bar = bool(further) and further[0].plain in ("bar", "bars") and reader.words[-1].text.isupper()
-    return is_bar or _joins_family_names(reader, element, further) or share_kin(reader.words, further)
+    shares = element.text not in _SIGNS and share_kin(reader.words, further)  # `Joyce + Len's brother` are two
+    return is_bar or _joins_family_names(reader, element, further) or shares
+
+
+_SIGNS = ("+", "&")
 
 
 def _an_article_or_as(reader: Reader, element: Element, further: Sequence[Element]) -> bool:

@@ -179,7 +179,8 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     if all(word.kind == "unsure" for word in words):
         last.person = noted(replace(last.person, unsure=True), *phrase.notes)  # `Aunt Flo, I think`
         return True
-    bare = words[1:] if len(words) == 2 and words[1].text.isdigit() and len(words[1].text) > 3 else words  # `in 1890`
+    in_a_year = len(words) == 2 and words[0].text.islower() and words[1].text.isdigit() and len(words[1].text) > 3
+    bare = words[1:] if in_a_year else words  # `in 1890`
     is_year = all(word.text.isdigit() for word in bare) and not reader.ahead.number
     leads = phrase.whole.split(" ", 1)[0].lower() in small_words.NEXT
     if not (is_year or _goes_on_of_her(words) or (not leads and _is_remark(reader, words))):

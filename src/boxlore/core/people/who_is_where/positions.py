@@ -271,9 +271,12 @@ def _place_ahead(reader: Reader, element: Element, following: str) -> None:
         if element.kind == "centre" and following == "colon" and reader.row in ("front", "back"):
             reader.row, reader.ahead.side, reader.side_stays = "middle", "", ""  # `Rear: …; centre: …; front: …`
     else:
-        reader.row, reader.side_stays = element.kind, ""
-        reader.row_heads = following in ("colon", "dash", *table.DIRECTIONS) or not _ROW_NOUNS.isdisjoint(
-            element.plain.split()
+        goes_on = reader.row_heads and reader.place_since and len(reader.items) == reader.part_begins
+        reader.row, reader.side_stays = element.kind, ""  # `Back row, standing, l to r – Ida; Stan`
+        reader.row_heads = (
+            goes_on
+            or following in ("colon", "dash", *table.DIRECTIONS)
+            or not _ROW_NOUNS.isdisjoint(element.plain.split())
         )
     reader.place_since = True
     reader.group += 1

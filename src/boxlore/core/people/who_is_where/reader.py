@@ -140,6 +140,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     items = items or ([] if takers.people else _nobody_told(reader.text))
     if asked:
         items.insert(0, _of_a_head(between(asked, reader.text)))
+    if elements and fold(elements[0].text) in _DEDICATED and any(piece.plain in _WITH_LOVE for piece in elements):
+        _ask_of_dedication(items)
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
@@ -151,6 +153,35 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     ask_of_own_sides(items)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals, directed=reader.is_directed))
     return WhoTold(people, reader.placed, tuple(takers.people), tuple(told_in_remarks(items, known)))
+
+
+_DEDICATED = ("to", "for", "an", "fur", "a", "para", "per", "aan", "voor", "til", "till", "dla", "для")
+_WITH_LOVE = (
+    "from",
+    "love",
+    "von",
+    "de",
+    "da",
+    "van",
+    "fra",
+    "fran",
+    "от",
+    "od",
+    "liebe",
+    "amour",
+    "carino",
+    "affetto",
+    "liefs",
+)
+"""Words of a dedication: `To Doreen with love from Joyce`."""
+
+
+def _ask_of_dedication(items: Sequence[Item]) -> None:
+    """To whom a picture is dedicated need not be in it."""
+    for item in items[:1]:
+        if item.is_name and item.person.is_person:
+            question = f"Is “{item.person.words}” in the picture?"
+            item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
 
 
 def _tells_of_nobody(items: Sequence[Item]) -> bool:
@@ -248,7 +279,9 @@ _MARKS = (
 
 
 def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Element]) -> None:
-    if kind in PLACES or kind in ("position", "from the right"):
+    if reader.aside and kind in ("front", "back") and element.phrase in _BESIDE_THINGS and _ends_here(further):
+        reader.aside.append(element)  # `Joyce with a poster of Garbo behind`
+    elif kind in PLACES or kind in ("position", "from the right"):
         put_place(reader, replace(element, kind=kind), further)
     elif kind == "position before":
         _position_before(reader, element)
@@ -297,6 +330,24 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.words.append(replace(element, kind=as_told))
         if element.text == "?" and len(reader.words) > 1 and further:
             end_item(reader)
+
+
+_BESIDE_THINGS = (
+    "behind",
+    "in front",
+    "dahinter",
+    "davor",
+    "derriere",
+    "devant",
+    "detras",
+    "delante",
+    "dietro",
+    "davanti",
+)
+
+
+def _ends_here(further: Sequence[Element]) -> bool:
+    return not further or further[0].kind in ("comma", "end", "and")
 
 
 _SENTENCE_ENDS = (".", "!", ";")
@@ -494,12 +545,21 @@ def _beside_whom(reader: Reader, element: Element) -> None:
     reader.words, reader.joined, reader.behind = [], "", False
 
 
+def _is_of_many(further: Sequence[Element]) -> bool:
+    """Whether a word for several people follows, and no name: `girls`, `lads`."""
+    plain = further[0].plain if further and not further[0].is_large else ""
+    return NOUNS.get(plain) == "many" or (plain.endswith("s") and NOUNS.get(plain[:-1]) == "one")
+
+
 def _number(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     """A number before a name begins an item; behind one it is a remark (`Anna, 5`)."""
     following = further[0].kind if further else ""
     numbered = any(item.number for item in reader.items)
     goes_on = any(piece.kind == "number" and piece.value == element.value + 1 for piece in further)
     counts = not (numbered or element.phrase) and (reader.items or (element.value > 1 and not goes_on))
+    if not (reader.words or numbered) and element.value > 1 and _is_of_many(further):
+        reader.words.append(replace(element, kind="word"))  # `3 girls: Ida, Dot, Una`
+        return
     if following == "unknown" and counts:
         reader.words.append(element)  # `Ida, Sven, 2 unknown girls`
         return

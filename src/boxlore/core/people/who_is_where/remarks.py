@@ -114,8 +114,9 @@ def _head(words: Sequence[Element]) -> int:
         ahead = at
         while ahead < len(words) - 1 and token_of(words[ahead].text).is_particle and words[ahead].plain != "am":
             ahead += 1
-        if not words[ahead].is_large:
-            break
+        knows = ahead + 1 < len(words) and words[ahead].text == "I" and words[ahead + 1].text.islower()
+        if not words[ahead].is_large or knows:
+            break  # `Joyce I recognise`
         at = ahead + 1
     return at
 

@@ -116,6 +116,8 @@ def _of_a_description(words: str) -> str:
     told = words.split()
     if fold(told[0]) in BETWEEN_WHOM | small_words.DENY and len(told) > 1:
         return f"Who is meant by “{words}”?"  # `Tra il nonno e …`
+    if any(_is_called_by(word) for word in told[:2]) and any(fold(word) in _ARTICLES_OF_ENGLISH for word in told[1:]):
+        return f"Who is meant by “{words}”?"  # `nan pop an unknown bloke`
     knows = any(token.plain in KNOWING and token.plain not in NOUNS for token in tokens_of(words))
     names_another = any(_is_name_within(word) for word in told[1:])
     leads = fold(told[0]) in small_words.ARTICLES or is_my(elements_of(words)[0])
@@ -159,6 +161,14 @@ def _is_led(words: Sequence[Element]) -> bool:
 
 
 _LEAD_NAMES = KIN_WORDS.keys() | TITLES | RELIGIOUS_TITLES
+
+
+_ARTICLES_OF_ENGLISH = ("a", "an")
+
+
+def _is_called_by(word: str) -> bool:
+    """Whether a word of its own is what somebody is called by: `nan`, `joyce`."""
+    return fold(word) in KIN_ALONE or token_of(word).is_given
 
 
 _MOST_BEFORE_A_NAME = 4
