@@ -2,7 +2,7 @@
 
 from tests.core.evidence.family import item, person, row, shown, told, worked_out
 
-from boxlore.core.evidence.disagreements import disagreements
+from boxlore.core.evidence.disagreements import by_day, disagreements
 
 
 def test_a_wrong_date_that_several_lives_speak_against_is_one() -> None:
@@ -11,6 +11,7 @@ def test_a_wrong_date_that_several_lives_speak_against_is_one() -> None:
     wrong = item("i", told("date", "1890"), people=[shown(each.name) for each in people])
     met = worked_out([wrong], people, rows).circles
     (one,) = disagreements(met)
+    assert by_day([one])["item i"] == [one] and "item k" not in by_day([one])
     assert len(met) == 3 and len(one.others) == 2 and len(one.circle.claims) == 3
     assert {claim.words for claim in one.besides if "born “" in claim.words} == {
         f"{each} was born “{year}”" for each, year in (("Ada", 1910), ("Bea", 1912), ("Cy", 1914))

@@ -14,6 +14,7 @@ from tests.every_row import every_row
 
 from boxlore.core.dates import phrases
 from boxlore.core.records.events import FamilyEvent
+from boxlore.core.statements import Said, Source
 
 FIRE = replace(MOVE, id="f", kind="other", names=("the fire at the mill",), when=phrases.read("1931"), words="1931")
 BRAND = replace(FIRE, id="b", names=("der große Brand",), when=phrases.read("1940"), words="1940")
@@ -48,6 +49,10 @@ STORIES = (
     ("The winter after we sailed.", (), "1936-01-01 1938-04-30"),  # that winter may be the next
     ("At the time of the fire.", (), "1930-11-30 1932-02-01"),
     ("A bright day. Taken before the fire.", (), "- 1931-12-31"),
+    ("Oh, that's the day we sailed. We all went.", (), "1935-11-30 1937-02-01"),
+    ("Me with the calf, before the fire.", ("Ned Moss",), "1925-06-09 1931-12-31"),
+    ("Ivy in black, Emma died three months later.", ("Ivy Lang",), "1929-06-03 1930-01-04"),
+    ("About the time of the fire, look at the smoke.", (), "1930-10-29 1932-03-04"),
     # of another time, of somebody else, or left open
     ("A bright day. Before the fire he kept bees.", (), "- -"),
     ("He kept bees. That was before the fire.", (), "- -"),
@@ -105,6 +110,8 @@ ONE_BY_ONE = (
     ("Ned was three, Ivy was twenty-eight", "1927-06-09 1930-05-02"),
     ("Ned was three and the dog seven", "1925-06-09 -"),
     ("I was three and Ivy twenty-eight", "1927-06-09 1930-05-02"),
+    ("I remember that dress, so I'm three or four", "1927-06-09 1931-06-08"),
+    ("I'm the baby", "1925-06-09 1928-06-08"),
     ("I was three and a fright", "1927-06-09 1930-06-08"),
     ("He was three here, and would not keep still", "1925-06-09 -"),  # of whom of the two?
 )
@@ -204,6 +211,15 @@ def test_the_couple_that_is_there_is_newly_married() -> None:
     assert of_story("Nygifta, midsommar", "Ivy Lang", "Ned Moss") == "1925-06-09 -"
     assert of_story("Karl, newly married", "Ivy Lang", "Tom Moss") == "1900-05-03 -"
     assert of_story("Mum was a widow already", "Ivy Lang", "Ned Moss") == "1925-06-09 -"
+
+
+def test_our_wedding_is_that_of_whoever_tells() -> None:
+    for words in ("Our wedding. Mum made the cake.", "Unsere Hochzeit"):
+        record = item("i", told("story", words, source=Source(Said.NARRATOR, "Ivy Lang")), people=[shown("Ivy Lang")])
+        assert days_of(worked_out([record], PEOPLE, ROWS), "i") == "1922-07-09 1922-09-11", words
+    trip = item("i", told("story", "On our honeymoon", source=Source(Said.NARRATOR, "Ivy Lang")))
+    assert days_of(worked_out([trip], PEOPLE, ROWS), "i") == "1922-08-10 1924-08-10"
+    assert of_story("Our wedding", "Ivy Lang") == "1900-05-03 -"  # Ned tells it, who has had none
 
 
 def test_an_age_beside_a_name_without_a_verb() -> None:

@@ -228,7 +228,8 @@ _OF_HERSELF = re.compile(r"^(?:she|he) (?=(?:was|is|looks)\b)", re.IGNORECASE)
 _AGE_ALONE = re.compile(r"(?P<who>[\w'’ ]{1,40}), (?P<age>\d{1,2}|[^\W\d_]+(?:-[^\W\d_]+)?)(?: years old)?\Z")
 """Somebody, and an age without a verb."""
 _STAGE = re.compile(
-    r"\b(?:as|is|was) (?:the|a|an) (?P<stage>baby|infant|toddler|small child|little girl|little boy)\b(?! of\b)",
+    r"\b(?:as|is|was|am|['’]m) (?:the|a|an) "
+    r"(?P<stage>baby|infant|toddler|small child|little girl|little boy)\b(?! of\b)",
     re.IGNORECASE,
 )
 """What stands behind such words is not of the age: “the baby in her arms”."""
@@ -243,7 +244,8 @@ _IS = (
     (re.compile(r"(?:\b(?:must|would|could|might|may|will)|(?<=\w)['’]d) (?:have been|be)\b", re.IGNORECASE), " was"),
     (
         re.compile(
-            r"(?<=\bI)(?:['’]m| am) (?=(?:about |only |just )?[\w-]+(?: years old)?(?: (?:here|in|on|with|and)\b|,|$))"
+            r"(?<=\bI)(?:['’]m| am) (?=(?:about |only |just )?[\w-]+(?: or [\w-]+)?(?: years old)?"
+            r"(?: (?:here|in|on|with|and)\b|,|$))"
         ),
         " was ",
     ),
@@ -282,6 +284,7 @@ _IN = re.compile(r" (?:(?:in|im) (?:(?!, ).)*|(?:at|on|bei|auf|zu|à) [^A-ZÄÖ�
 _AND_MORE = re.compile(r" (?:and|und|ja|et) .*\Z", re.IGNORECASE)
 _BESIDE_HER = re.compile(r"\b(?:with|and|beside|holding|mit|und|koos|ja|avec|et)\b", re.IGNORECASE)
 _SOMEBODY_ELSE = re.compile(rf"{_BESIDE_HER.pattern}|['’]s\b", re.IGNORECASE)
+_SO_I = re.compile(r", (?:so |also |seega |donc )?(?=(?:I|ich|ma|mina|je|j['’])\b)", re.IGNORECASE)
 _SHE_IS = re.compile(r", (?=(?:who|she|he|il|elle|er|sie|hon|han|ta)\b)", re.IGNORECASE)
 
 
@@ -295,6 +298,8 @@ def as_the_reader_has_it(words: str, *, is_of_somebody: bool) -> Iterator[str]:
         for form in (shorter, _AND_MORE.sub("", shorter) if _ME.search(words) else shorter):
             if form != words:
                 yield from _plain_forms(form)
+    for part in (*_SO_I.split(words)[1:],):
+        yield from _plain_forms(part)
     before, *behind = _SHE_IS.split(words, maxsplit=1)
     if behind and (not _SOMEBODY_ELSE.search(before) or is_an_occasion(before)):
         yield from _plain_forms(behind[0])
@@ -308,7 +313,7 @@ def _plain_forms(words: str) -> Iterator[str]:
         if _OF_HERSELF.search(words):  # “Mom said she was twelve in that one”, where she may be in it herself
             yield from _plain_forms(_OF_HERSELF.sub(f"{says['who']} ", words))
     if stage := _STAGE.search(words):
-        words = f"{words[: stage.start()]}as a {stage['stage']}"
+        words = f"{words[: stage.start()].rstrip()} as a {stage['stage']}".strip()
     shorter = POINTING.sub(" ", words).strip(" ,")
     for pattern, instead in _IS:
         shorter = pattern.sub(instead, shorter)

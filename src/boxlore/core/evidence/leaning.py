@@ -244,7 +244,8 @@ class Leaning:
         return lean
 
     def may_name_an_event(self, words: str) -> bool:
-        return bool(self._of_time_line(words, pieces(words)))
+        """Whether a word of some length is one of an event's name."""
+        return bool(self._of_time_line(words, [piece for piece in pieces(words) if len(piece) > len("the")]))
 
     def may_be_an_age(self, words: str) -> bool:
         """Whether there is a word of ages or of a stage of life, without which no birth is leant on."""

@@ -25,6 +25,9 @@ _HERS = re.compile(r"\b(?:her|his|their|seine[rsmn]?|ihre[rsmn]?|tema|nende)\b")
 MINE = frozenset(
     "my mine meine mein minu mu minun mon ma mi mia mio minha meu min mitt mijn moja moje mans mana mano můj".split()
 )
+_OURS = frozenset(
+    "our unser unsere unserer meie notre nuestra vårt vores vår ons onze nostra nossa наш nasz mūsu mūsų naše".split()
+)
 _SMALL = frozenset("noise genitive possessive comma dash and i they was when doubt about day unit".split())
 _THEN = re.compile(r"\|| (?:at|in|by|near|held|bei|im|auf|à|en|i|på|v|w|в) ")
 """What is said of an occasion behind one of these is of its place, its year and its weather."""
@@ -110,7 +113,8 @@ def who_keeps(words: str, custom: Custom, leaning: Leaning, narrator: str, shown
     kinds = [token.kinds for token in lex(nfc(left))]
     if any("name" in kind or not kind & _SMALL for kind in kinds) or (named and _HERS.search(told)):
         return []
-    if not named and MINE & set(pieces(left)) and (teller := leaning.person(narrator)):
+    whose = MINE | _OURS if custom.life == "wedding" else MINE
+    if not named and whose & set(pieces(left)) and (teller := leaning.person(narrator)):
         return [teller]
     if not named and len(shown) == 1 and custom.life != "death" and _HERS.search(told):
         only = leaning.person(shown[0])  # “her christening”; at “the christening” she may be a guest

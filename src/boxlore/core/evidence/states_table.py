@@ -23,6 +23,7 @@ STATES: tuple[State, ...] = (
         "ei kõndinud veel|sülelaps|vastsündinu|sylilapsi|vastasyntynyt|nyfödd|nyfødt|nouveau-né|recién nacid[oa]|neonat[oa]",
         "birth", 0, 2 * YEAR,
     ),
+    State("in nappies|in diapers|noch in windeln|mähkmetes", "birth", 0, 4 * YEAR),
     State("toddler|toddling|learning to walk|just walking|kleinkind|väikelaps", "birth", 0, 5 * YEAR),
     State(
         "first year at school|first term at school|just started school|esimene aasta koolis|im ersten schuljahr", "birth", 3 * YEAR, 11 * YEAR

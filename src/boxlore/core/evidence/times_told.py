@@ -26,6 +26,7 @@ from boxlore.core.evidence.turns_told_table import (
     DURING,
     JUST,
     LATER,
+    LATER_AT_ITS_END,
     OF_HERS,
     PRONOUNS,
     SO,
@@ -39,6 +40,8 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Sure
 
 FIELDS = ("story", "note", "inscription")
+MOST_OF_WHO = 3
+"""Words that say no more than who is in the picture, where they stand before a comma (common practice, no source)."""
 A_WEEK = 7
 """Days either side of a feast that somebody remembers by what happened before it."""
 MOST_WAYS = 24
@@ -48,6 +51,7 @@ _TIMES = _SIDES | {"when", "unit"}
 _BEGINS = _TIMES | frozenset("noise doubt about unit season feast ordinal day few last weekday fraction from".split())
 _TAKEN = re.compile(
     rf"{POINTING.pattern}|\b(?:taken|picture|photo\w*|snap\w*|shot|aufgenommen|aufnahme|bild|foto\w*|pilt|pildi\w*|tehtud|prise?|"
+    r"(?:this|that|last|first|only|good|best|other|next) (?:\w+ )?one|"
     r"photographie|cliché|tomada|tirada|scattata|tagen|taget|tatt|genomen|otettu|kuva|снят\w?|сделан\w?|zrobione)\b",
     re.IGNORECASE,
 )
@@ -112,16 +116,18 @@ def _lean(ways: Iterable[str], teller: str, shown: Sequence[str], leaning: Leani
 
 def _ways(words: str, shown: Sequence[str], leaning: Leaning) -> Iterator[str]:
     """The words, and less of them: without who is there, and what is added; each as told and as the reader has it."""
-    words = _IT_IS.sub(r"\1 is", words)
+    words = _IT_IS.sub(r"\1 is", YES_OR_NO.sub("", words))
     head, rest = _without_who(words, shown, leaning)
     named = leaning.named(head, pieces(head), "")
     persons = [person for ident in shown if (person := leaning.person(ident)) is not None]
     meant = [person for person in persons if person.id in named] or persons
     behind = [part[led.end() :] for part in words.split(", ")[1:] if (led := SO.search(part))]
     first, *others = words.split(", ")
-    if _TAKEN.search(first) or _WHERE.search(first):
+    if _TAKEN.search(first) or _WHERE.search(first) or _WHERE.search(rest.split(", ")[0]):
         behind += others  # “the first picture at the new house, just after we left the croft”
-    for said in dict.fromkeys((words, rest, *behind, YES_OR_NO.sub("", words))):
+    if len(first.split()) <= MOST_OF_WHO:
+        behind += [part for part in others if LATER_AT_ITS_END.search(part)]  # “Len in uniform, he died a year later”
+    for said in dict.fromkeys((words, rest, *behind)):
         for told_so in _with_less(said):
             yield from dict.fromkeys(_as_the_reader_has_it(told_so, meant, head.strip(" ,")))
 
@@ -162,7 +168,9 @@ _IT_WAS = re.compile(
 """How a sentence begins that is whole before what is added."""
 _IT_IS = re.compile(r"^(that|this|it)['’]s\b", re.IGNORECASE)
 _WHERE = re.compile(
-    r"^(?:on|in|at|by|near|outside|under|behind|auf|im|an|am|bei|sur|dans|à|chez|en)(?: \w+){1,4}$", re.IGNORECASE
+    r"^(?:on|in|at|by|near|outside|under|behind|with|holding|mit|avec|con|auf|im|an|am|bei|sur|dans|"
+    r"à|chez|en)(?: \w+){1,4}$",
+    re.IGNORECASE,
 )
 _ADDED = re.compile(r",\s|\s[–—-]\s|\s\(")
 

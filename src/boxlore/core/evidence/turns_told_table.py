@@ -54,6 +54,10 @@ ANSWERS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"^(.+?) (?:was|were) (?:already )?married(?: by then| already)?$", _FLAGS), r"after \1 married"),
     (re.compile(r"^(.+?) (?:was|had been) (?:already )?born(?: by then| already)?$", _FLAGS), r"after \1 was born"),
     (re.compile(r"^(.+?) (?:was|were|had)(?:n['’]t| not) (?:yet )?(?:been )?born(?: yet| then)?$", _FLAGS), r"before \1 was born"),
+    (re.compile(r"^(.+?) had(?:n['’]t| not) (?:yet )?(.+?)(?: yet| by then)$", _FLAGS), r"before \1 \2"),
+    (re.compile(r"^(.+?)(?: had|['’]d) (?:already )?(.+?) by then$", _FLAGS), r"after \1 \2"),
+    (re.compile(r"^(.+?)(?: had|['’]d) already (.+)$", _FLAGS), r"after \1 \2"),
+    (re.compile(r"^(.+?) (?:wasn['’]t|was not) born (?:till|until) (?:the )?(?:next|following) year$", _FLAGS), r"a year before \1 was born"),
     (re.compile(r"^(?:it (?:is|was) |that(?:['’]s| is| was) )?before my time$", _FLAGS), "before I was born"),
     (re.compile(r"^(?:das war )?vor meiner zeit$", _FLAGS), "vor meiner Geburt"),
     (re.compile(r"^enne minu aega$", _FLAGS), "enne minu sündi"),
@@ -126,6 +130,11 @@ LATER: tuple[tuple[re.Pattern[str], str], ...] = (
 """How it is told that something happened so long after the picture, or had happened before it, and the same as a time by
 that."""
 
+LATER_AT_ITS_END = re.compile(
+    r"\b(?:later|afterwards?|after this|next year|following year|später|darauf|hiljem|plus tard|después|senare|senere|myöhemmin|dopo|depois)$",
+    _FLAGS,
+)
+
 BETWEEN: tuple[tuple[re.Pattern[str], str, str], ...] = (
     (re.compile(r"\bbetween (.+?) and (.+)$", _FLAGS), r"after \1", r"before \2"),
     (re.compile(r"\bzwischen (?:dem |der )?(.+?) und (?:dem |der )?(.+)$", _FLAGS), r"nach dem \1", r"vor dem \2"),
@@ -140,12 +149,15 @@ BUT = re.compile(
 )
 
 DURING = re.compile(
-    r"^(?:(?:this|that|it) (?:is|was) )?(?:taken |made )?(?:during|at|in|on|from|bei|beim|während|aus|zur|pendant|lors|durante|en)\b",
+    r"^(?:(?:this|that|it) (?:is|was) )?(?:taken |made )?(?:during|about|around|at|in|on|from|bei|beim|während|aus|zur|pendant|lors|durante|en)\b",
     _FLAGS,
 )
 """How a time begins that is an event and no more."""
 
-YES_OR_NO = re.compile(r"^(?:yes|no|oh yes|oh no|ja|nein|jah|ei|oui|non|sí|nej|nei|nee|sì|não|sim)[,.]? +", _FLAGS)
+YES_OR_NO = re.compile(
+    r"^(?:(?:oh|ah|well|now|why|yes|no|ja|nein|ach|also|jah|ei|noh|oui|non|eh bien|sí|pues|nej|nei|nee|sì|não|sim)[,.]? +)+",
+    _FLAGS,
+)
 
 UNDECIDED = re.compile(r"^(?:or|oder|või|ou|o|of|eller|tai|или|albo|lub)\b", _FLAGS)
 """How a tail begins that leaves open which it was."""

@@ -51,6 +51,11 @@ _PARENTS = re.compile(
     r"родител\w+|rodzic\w+|rodič\w+|vecāk\w+|tėv\w{2,4})\b['’]?s?",
     re.IGNORECASE,
 )
+OURS = frozenset(
+    """our my unser unsere unserer meine meiner meie minu notre nos mon ma nuestra mi vårt vores vår min mit ons onze
+    nostro mio nosso meu наша моя nasz nasze mój mūsu mana mūsų mano naše moje""".split()
+)
+"""Words that say that it is the teller's own."""
 _SMALL = frozenset(
     """the a an on of in at her his their my our from and day und am auf ihrem ihrer ihren seiner seinem an dem der die
     das von vom ja oma nende le la les de du des et leur son sur photo photograph picture portrait here this is that it
@@ -80,6 +85,9 @@ def couple_in(words: str, leaning: Leaning, *, narrator: str, shown: Sequence[st
     *guests, whose = _AT.split(parts[at])
     hers = _HERS & set(pieces(whose))
     before = [", ".join((*parts[:at], *guests, whose))] if hers or not guests else []
+    own = leaning.weddings.couples_of(narrator)
+    if len(own) == 1 and not guests and OURS & set(pieces(whose)) and set(pieces(whose)) <= _SMALL | OURS:
+        return own[0]  # “our wedding”
     for said in (whose, *before):
         meant, is_plain = _persons(said, leaning, narrator)
         if not is_plain:
