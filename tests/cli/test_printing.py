@@ -9,11 +9,11 @@ ON = ("--on", "2026-11-25")
 
 
 PDFS = [
-    ("sheet", ("--box", 1, "--paper", "letter"), "9 photographs in"),
+    ("sheet", ("--box", 1, "--paper", "letter"), "13 photographs in"),
     ("sheet", ("--event", "picnic", "--theme", "large-print", "--bleed", 3), "1 photograph in"),
     ("slips", ("--item", "TRA-0003", "--print", "13x18", "--length", "full"), "1 slip in"),
     ("sheet", ("--item", "TRA-0018", "--kin-of", "Leida"), "1 photograph in"),
-    ("labels", ("--size", "3x5"), "Labels for 25 items"),
+    ("labels", ("--size", "3x5"), "Labels for 37 items"),
     ("worksheet", ("--item", "TRA-0003"), "Type the answers into"),
     ("worksheet", ("--ask", "Liisi Kuusk", "--minutes", "4"), "1 photograph in"),
     ("worksheet", ("--box", "1", "--only-open", "--per-page", "4", "--names"), "Type the answers into"),

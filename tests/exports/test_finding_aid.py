@@ -204,7 +204,7 @@ def test_the_demos_finding_aid_is_valid_by_the_published_schemas(demo, part: str
         for item in root.findall(f".//{E3}c[@level='item']")
         if "/" not in item.findtext(f"{E3}did/{E3}unitid", "")  # recordings and papers are called by their paths
     ]
-    assert len(items) == 25
+    assert len(items) == 37
     for item in items:
         assert {one.get("localtype") for one in item.findall(f"{E3}did/{E3}container")} >= {"box", "item"}
 

@@ -73,7 +73,7 @@ def test_the_demos_linked_data_keep_to_our_shapes(demo: Path, part: str) -> None
     home = demo / "transfer" / part / "data" / "metadata"
     graph = Graph().parse(home / "records.nt", format="nt")
     assert faults(graph) == ""
-    assert len(set(graph.subjects(RDF.type, URIRef("https://schema.org/ArchiveComponent")))) == 25
+    assert len(set(graph.subjects(RDF.type, URIRef("https://schema.org/ArchiveComponent")))) == 37
     turtle = Graph().parse(home / "records.ttl", format="turtle")
     assert set(turtle) == set(graph)
 

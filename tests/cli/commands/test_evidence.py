@@ -29,7 +29,7 @@ def test_what_cannot_all_be_so_is_shown_with_who_says_it(run, demo: Path) -> Non
 def test_as_json(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     code, out, _ = run("-c", demo, "evidence", "--json")
     by_number = {row["number"]: row for row in rows(out)}
-    assert code == 1 and len(by_number) == 25
+    assert code == 1 and len(by_number) == 37
     row = by_number["TRA-0020"]
     wanted = {"number", "mark", "earliest", "latest", "edtf", "because", "contradiction", "contradictions", "told_also"}
     assert wanted == set(row)

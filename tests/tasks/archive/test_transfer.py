@@ -224,7 +224,7 @@ def test_the_same_identifier_stands_everywhere(demo: Path) -> None:
 def test_inventory_has_rows_for_the_upper_levels(demo: Path) -> None:
     rows = table(demo / "transfer" / "open" / "data" / "metadata" / "inventory.csv")
     levels = [row["Level of description"] for row in rows]
-    assert levels[0] == "collection" and levels.count("box") == 2 and levels.count("item") == 25
+    assert levels[0] == "collection" and levels.count("box") == 2 and levels.count("item") == 37
     assert "folder" in levels
 
 
@@ -309,7 +309,7 @@ def test_an_update_holds_the_whole_description_and_says_what_changed_and_why(min
     teller = Teller(mine)
     teller.tell(find_item(mine, "TRA-0007"), "story", "The harbour from the hill.", Telling())
     made = transfer(mine, tmp_path / "two", order=TransferOrder(archive=QUICK, earlier=tmp_path / "one"))
-    assert [(one.records, one.scans) for one in made.parts] == [(25, 0), (25, 0)]
+    assert [(one.records, one.scans) for one in made.parts] == [(37, 0), (37, 0)]
     rows = table(tmp_path / "two" / "open" / "data" / "metadata" / "changes.csv")
     assert [(row["Number"], row["What"]) for row in rows] == [("TRA-0007", "changed")]
     assert "caption" in rows[0]["Fields"] and rows[0]["Why"] == "Story: new"
@@ -356,7 +356,7 @@ def test_a_receipt_is_carried_from_then_on(mine: Collection, tmp_path: Path) -> 
 
 def test_an_offer_shows_nobody_living_and_its_answer_chooses(mine: Collection, tmp_path: Path) -> None:
     made = offer(mine, tmp_path / "offer")
-    assert made.items == 25 and made.pictures > 10 and made.hidden > 5
+    assert made.items == 37 and made.pictures > 10 and made.hidden > 5
     assert list(names_left(seen_by(mine, To.OUTSIDE), tmp_path / "offer")) == []
     assert read_archive(tmp_path / "offer" / "archive.toml") == Archive()  # empty, for the archive to fill in
     rows = table(tmp_path / "offer" / "offer.csv")
@@ -390,7 +390,7 @@ def test_fixity_events_are_kept_and_packed(mine: Collection, tmp_path: Path) -> 
     assert {one.state for one in verify_scans(mine)} == {"same"}
     transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK, selection=Selection(box="1")))
     kinds = Counter(row["Event"] for row in events(mine))
-    assert kinds[MADE] == 29 + 1 and kinds[CHECKED] == before[CHECKED] + 1  # scans, and a recording
+    assert kinds[MADE] == 43 + 1 and kinds[CHECKED] == before[CHECKED] + 1  # scans, and a recording
     assert kinds[COPIED] == before[COPIED] + 2  # one for each part; the demo has its own, from its own transfers
     rows = table(tmp_path / "t" / "closed" / "data" / "metadata" / "fixity.csv")
     assert any(row["Event"] == CHECKED and row["Outcome"] == "all as they were" for row in rows)
@@ -493,7 +493,7 @@ def open_questions(collection: Collection) -> list[tuple[str, str]]:
 
 def test_a_rebuilt_collection_has_lost_nothing_that_the_transfer_holds(demo: Path, tmp_path: Path) -> None:
     made = rebuild(tmp_path / "again", demo / "transfer", on_day=ON)
-    assert (made.items, made.scans, made.missing) == (25, 29, ())
+    assert (made.items, made.scans, made.missing) == (37, 43, ())
     with (
         open_collection(demo, write=False, on_day=ON) as before,
         open_collection(tmp_path / "again", write=False, on_day=ON) as after,
@@ -666,8 +666,8 @@ def test_a_collection_made_of_an_update_says_so(mine: Collection, tmp_path: Path
     Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling())
     transfer(mine, tmp_path / "u", order=TransferOrder(archive=QUICK, earlier=tmp_path / "t"))
     made = rebuild(tmp_path / "again", tmp_path / "u", on_day=ON)
-    assert made.items == 25 and "This was an update, and what it updates was not named" in made.notes[-1]
-    assert len(made.missing) == made.scans + 29
+    assert made.items == 37 and "This was an update, and what it updates was not named" in made.notes[-1]
+    assert len(made.missing) == made.scans + 43
 
 
 @pytest.mark.parametrize("part", ["open", "closed"])
