@@ -60,6 +60,7 @@ from boxlore.core.dates.stamped import as_printed, in_plain_words, with_its_cent
 from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.told_apart import ends_with_the_one_beside, named_behind
 from boxlore.core.dates.tolerances import give_or_take, spread, within
+from boxlore.core.dates.two_styles import in_two_styles
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import YEARS_TOLD
 from boxlore.core.errors import TextFault
@@ -112,10 +113,8 @@ def understood(
     if " " not in words:
         if (literal := _literal(words)) is not None:
             return guarded(Outcome(literal), context)
-        if open_end := _OPEN_SPAN.fullmatch(words):
-            return _of_an_open_span(open_end, context)
-        if two_months := _TWO_MONTHS.fullmatch(words):
-            return _of_two_months(two_months[1], two_months[2], two_months[3], context)
+        if (words[4:5] in _SIGNS or words[-5:-4] in _SIGNS) and (asks := _in_figures(words, context)):
+            return asks
         if told := without_open_parts(words, context.order):
             return understood(told, context, own)
         if not words:
@@ -136,7 +135,7 @@ def understood(
         return proposed(tokens, words, context, lambda stretch: decided(stretch, context))
     if context.order != "dmy" and _is_surely_day_first(tokens, words, context):
         context = replace(context, order="dmy")
-    if not kinds.isdisjoint(_TOLD_OTHERWISE) or _is_of_me(tokens, words, context):
+    if not kinds.isdisjoint(_TOLD_OTHERWISE) or (context.narrator and _is_of_me(tokens, words)):
         asks, tokens, context = _told_otherwise(tokens, kinds, words, context)
         if asks:
             return asks
@@ -148,7 +147,8 @@ def understood(
     if outcome and outcome.edtf and not (outcome.edtf.text[0] == "[" and _is_of_one_beside(outcome.edtf, words)):
         if outcome.ask and "roman" in kinds and (plainly := in_plain_words(words)):
             return understood(plainly, context, own)
-        if "month" in kinds and "day" in kinds and (asks := _perhaps_no_day(tokens, words, outcome, context)):
+        may_be_none = "day" in kinds and "month" in kinds and not _is_day_and_month(tokens)
+        if may_be_none and (asks := _perhaps_no_day(tokens, words, outcome, context)):
             return asks
         if "measured" in kinds and _may_be_measure(tokens, words):
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
@@ -170,9 +170,9 @@ def _perhaps_no_day(tokens: list[Token], words: str, outcome: Outcome, context: 
     return Outcome(None, which_is_meant(choices, context), choices)
 
 
-def _is_of_me(tokens: list[Token], words: str, context: DateContext) -> bool:
-    """“Me, 17”: whether the teller stands before a number, and is known."""
-    return bool(context.narrator) and words[: tokens[0].end].casefold() in ME
+def _is_of_me(tokens: list[Token], words: str) -> bool:
+    """“Me, 17”: whether the teller stands before a number."""
+    return words[: tokens[0].end].casefold() in ME
 
 
 def _not_as_one_whole(
@@ -190,6 +190,8 @@ def _not_as_one_whole(
             return outcome
     if reign := regnal_year(words):
         return Outcome(standard.parsed(reign))
+    if kinds & _STYLES and (day := in_two_styles(tokens, words, lambda part: _choices_of(part, context))):
+        return guarded(Outcome(standard.parsed(day)), context)
     if outcome is None and (spoken := with_spoken_years(tokens)) is not tokens:
         tokens, outcome = spoken, decided(spoken, context)
     if outcome is None and (led := with_years_behind_in(tokens, words)) is not tokens:
@@ -210,6 +212,14 @@ def _not_as_one_whole(
         or (_of_somebody(tokens, context) if context.perhaps else None)
         or _proposed(tokens, words, context, own)
     )
+
+
+_STYLES = frozenset(("old_style", "new_style"))
+
+
+def _choices_of(tokens: list[Token], context: DateContext) -> tuple[str, ...]:
+    outcome = decided(tokens, context)
+    return outcome.choices if outcome else ()
 
 
 def _is_of_one_beside(edtf: Edtf, words: str) -> bool:
@@ -268,7 +278,7 @@ def _told_otherwise(
         return asks, tokens, context
     if "birthday" in kinds and "person" in kinds and (day := birthday_in_year(tokens)):
         return guarded(Outcome(standard.parsed(day)), context), tokens, context
-    told_of = bool(kinds & AGE_WORDS) or "person" in kinds or _is_of_me(tokens, words, context)
+    told_of = bool(kinds & AGE_WORDS) or "person" in kinds or bool(context.narrator and _is_of_me(tokens, words))
     may_be_age = bool(kinds & _NUMBERED_AGES) and told_of
     if may_be_age and (outcome := of_age(tokens, words, context)):
         return outcome, tokens, context
@@ -473,6 +483,24 @@ def _of_two_months(year: str, first: str, last: str, context: DateContext) -> Ou
     texts = (f"[{','.join(months)}]",) if int(first) < int(last) else ()
     choices = tuple(text for text in (*texts, day) if standard.check(text).state is standard.State.VALID)
     return Outcome(None, which_is_meant(choices, context), choices) if choices else None
+
+
+def _in_figures(words: str, context: DateContext) -> Outcome | None:
+    """A year with an open dash, or two months of a year in figures, which are asked about; None for other words."""
+    if open_end := _OPEN_SPAN.fullmatch(words):
+        return _of_an_open_span(open_end, context)
+    if two_months := _TWO_MONTHS.fullmatch(words):
+        return _of_two_months(two_months[1], two_months[2], two_months[3], context)
+    return None
+
+
+_SIGNS = frozenset("-–—.?")
+_MONTHS = frozenset(("month", "roman"))
+
+
+def _is_day_and_month(tokens: list[Token]) -> bool:
+    """“12 June”, as most are: whether a month stands right behind the first word."""
+    return tokens[1].start == tokens[0].end + 1 and tokens[1].senses[0].kind in _MONTHS
 
 
 _OPEN_SPAN = re.compile(r"(?P<year>(?:1[5-9]|20)\d\d) ?[-–—](?:\?)?|(?:\?)? ?[-–—](?P<last>(?:1[5-9]|20)\d\d)")

@@ -164,6 +164,8 @@ class Assembly(Gathered):
             return False  # “1921, 22 and 25”
         if date.part and self._says_more(ahead):
             date.part = ""  # “early in ’41, January”
+        if ahead == "month" and self.taken == ["ordinal"]:
+            return True  # “the 5th, June, ’48”
         if ahead == "month" and date.season and not self.numbers:
             of_two = bool(date.years) and self._of_two_years(int(str(following.value)))
             date.year_of_month = of_two or (not date.year and bool(beyond) and beyond[0].kind in ("year", "short"))

@@ -130,7 +130,9 @@ def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | N
     if order and len(outcomes) > 1 and (told := _of_its_weekday(outcomes, choices)):
         return told  # “Sunday 12/6/38”
     if len(outcomes) > 1:
-        return one_of_several(list(outcomes), order, context)
+        several = one_of_several(list(outcomes), order, context)
+        further = [text for outcome in outcomes.values() for text in outcome.alternatives] if order else []
+        return replace(several, alternatives=tuple(dict.fromkeys((*several.alternatives, *further))))
     if none is not None and none.ask == ONE_OR_BOTH:  # “Feb, Mar 1936”, though “mar” is Tuesday in Spanish
         return replace(none, alternatives=tuple(dict.fromkeys((*none.alternatives, *outcomes))))
     return next(iter(outcomes.values()), none)

@@ -463,6 +463,8 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     feast, side = whole.leaves()[0], whole.leaves()[-1]
     if side.feast and not (side.year or feast.feast) and len(years := came_once(side.feast)) > 1:
         return _within_one(whole, side, sorted(years), context, pick)
+    if _lacks_a_year(whole):
+        raise NoSuchDate("In which year?", _with_years_behind(whole, context))
     limit = _written(whole.parts[1], context, pick)
     beside_event = whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast))
     if beside_event or whole.is_feast_beside_war:
@@ -501,6 +503,30 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     for date in whole.leaves():
         mark |= date.mark
     return qualified(begin if begin == end else f"[{begin}..{end}]", MARKS[mark])
+
+
+def _lacks_a_year(whole: Expression) -> bool:
+    """“After Christmas 1948 but before Easter”: whether the second of two limits is told without its year, and the
+    first with one."""
+    first, last = whole.leaves()[0], whole.leaves()[-1]
+    both = all(isinstance(part, Expression) and part.kind in SIDE_OF_LIMIT for part in whole.parts)
+    other = last.year or last.years or last.span or last.event or not last.within_a_year
+    return both and not other and len(first.year) == len("1948") and first.year.isdigit()
+
+
+def _with_years_behind(whole: Expression, context: DateContext) -> tuple[str, ...]:
+    """What it is with the year of the first limit for the second, or the next one."""
+    first, last = whole.leaves()[0], whole.leaves()[-1]
+    texts: list[str] = []
+    for later in (0, 1, -1):
+        last.year = f"{int(first.year) + later:04d}"
+        try:
+            texts.append(_within(whole, context, 0))
+        except NoSuchDate:
+            continue  # these two leave no day
+        finally:
+            last.year = ""
+    return tuple(dict.fromkeys(texts))[:2]
 
 
 def _within_one(whole: Expression, side: Partial, years: list[str], context: DateContext, pick: int) -> str:

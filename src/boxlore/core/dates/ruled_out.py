@@ -49,6 +49,8 @@ def _next(day: Day, side: int) -> Day:
 def stretch(first: Day | None, last: Day | None) -> str:
     """The days from one to another as one of a set, each end as short as it can be."""
     begin, end = _short(first, start=True), _short(last, start=False)
+    if first and last and {len(begin), len(end)} == {len("1938"), len("1938-04")}:
+        begin, end = f"{first.year:04d}-{first.month:02d}", f"{last.year:04d}-{last.month:02d}"
     return begin if begin == end else f"[{begin}..{end}]"
 
 

@@ -142,6 +142,7 @@ PORTUGUESE = Language(
     ordinals={1: "primeiro|primeira", 2: "segundo", 3: "terceiro"},
     ordinal_endings="º|ª|°|o",
     feasts={
+        "portuguese mother's day": "dia da mãe|dia da mae",
         "armistice": "armistício|o armistício",
         "candlemas": "candelária|nossa senhora das candeias|candeias",
         "assumption": "assunção|nossa senhora de agosto|festa da assunção",

@@ -157,6 +157,7 @@ SPANISH = Language(
     ordinals={1: "primero|primer|primera", 2: "segundo|segunda", 3: "tercero|tercer|tercera"},
     ordinal_endings="º|ª|°|ro|er|do",
     feasts={
+        "spanish mother's day": "día de la madre|dia de la madre|el día de la madre",
         "armistice": "armisticio|el armisticio",
         "easter monday": "lunes de pascua",
         "holy innocents": "santos inocentes|día de los inocentes|los inocentes",
