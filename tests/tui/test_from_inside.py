@@ -49,6 +49,10 @@ SAID = [
     ("say --over to replace it.", "say --over (at the shell) to replace it."),
     ("or, at the shell, add --over.", "or, at the shell, add --over."),
     ("The recto scan has changed.", "The front scan has changed."),
+    (
+        "It goes with the next update: boxlore tell whole archive_answer TEXT.",
+        "It goes with the next update: “Hand on”, “An answer to the archive”.",
+    ),
     (f"Which is so? {SETTLE}", "Which is so? To settle it: Ctrl+P at that question."),
     (f"Who is it? {SETTLE_AT_MARKER}", "Who is it? To settle it: F4, then Enter on one of the names."),
     ("She said: boxlore is a box -- no more.", "She said: boxlore is a box -- no more."),

@@ -9,6 +9,7 @@ option on all up to the next mark of punctuation does. What can only be done at 
 import re
 
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.records.item_record import ANSWER
 from boxlore.core.rules.one_item import SETTLE, SETTLE_AT_MARKER
 
 PLACES: dict[str, str] = {
@@ -99,6 +100,8 @@ SETTLED = (
     (SETTLE_AT_MARKER, "To settle it: F4, then Enter on one of the names."),
 )
 """How a disagreement is settled: as it is said at the shell, and inside."""
+_ANSWERED = re.compile(rf"boxlore tell \S+ {ANSWER} TEXT")
+"""How an archive's remark is answered."""
 SIDES = {"recto": "front", "verso": "back"}
 """What the two sides are called on the screen."""
 _SIDE = re.compile(r"\b(recto|verso) scan\b")
@@ -110,6 +113,7 @@ def from_inside(words: str) -> str:
     for at_the_shell, inside in SETTLED:
         words = words.replace(at_the_shell, inside)
     if "boxlore " in words:
+        words = _ANSWERED.sub("“Hand on”, “An answer to the archive”", words)
         words = _COMMAND.sub(_place, words)
     words = _SIDE.sub(lambda side: f"{SIDES[side[1]]} scan", words)
     return _OPTION.sub(_line, words) if "--" in words else words

@@ -169,6 +169,18 @@ def _receipt(collection: Collection, answers: FormAnswers, progress: Progress) -
     return [accession + taken_in, *besides, *received.refused]
 
 
+def _answer_archive(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.core.records.item_record import ANSWER
+    from boxlore.tasks.collection.items_by_mark import WHOLE, find_told
+    from boxlore.tasks.telling.statements import Teller, Telling
+
+    about = answers["item"].strip()
+    if is_blank(answers["text"]):
+        raise WrongUse("No answer is written.", "Write what the archive is to read.")
+    Teller(collection).tell(find_told(collection, about or WHOLE, ANSWER), ANSWER, answers["text"].strip(), Telling())
+    return [f"Kept, {f'of {about}' if about else 'of the whole'}: it goes with the next update, in its closed part."]
+
+
 def _proved(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.outputs.copies_proved import is_copies_folder, prove_copies
     from boxlore.tasks.scans.package_check import verify_package
@@ -257,6 +269,18 @@ TASKS = {
         ],
         _receipt,
         writes=True,
+    ),
+    "answer_archive": Task(
+        Group.HAND_ON,
+        "An answer to the archive",
+        "to what it remarked",
+        lambda collection: [
+            Blank("item", "Of which photograph?", "", "Its number, or its box, folder and place. Empty: of the whole."),
+            Blank("text", "What do you answer?", "", "It goes with the next update."),
+        ],
+        _answer_archive,
+        writes=True,
+        is_step=True,
     ),
     "proved": Task(
         Group.HAND_ON,
