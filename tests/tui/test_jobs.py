@@ -234,7 +234,7 @@ def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
 def test_what_is_taken_in_by_the_menu(folder: Path, tmp_path: Path) -> None:
     assert start(folder, "without_scan", count="3", box="4") == ["3 photographs: TRA-0003 to TRA-0005."]
     assert start(folder, "scan", number="TRA-0003", file=str(tmp_path / "from the scanner" / "quay_f.jpg")) == [
-        "TRA-0003: a picture of the same bytes is here already."
+        "TRA-0003: a picture of the same bytes is here already, as TRA-0002."
     ]
     late = tmp_path / "late.jpg"
     Image.new("RGB", (60, 40), (9, 9, 9)).save(late)

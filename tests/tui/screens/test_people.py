@@ -286,7 +286,7 @@ def test_nobody_knows_who_it_is(run: Run, collection: Collection) -> None:
     async def right() -> None:
         async with hands_on(collection) as hands:
             await hands.press("f4", "enter")
-            await hands.choose("Not them, and not known who")
+            await hands.choose("Somebody else, not known who")
             assert "TRA-0001: not Anna Berg; who it is, is not known." in hands.text
             await hands.press("escape", "pagedown", "f4", "enter")
             await hands.choose("Not this person here")

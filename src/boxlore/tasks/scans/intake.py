@@ -278,7 +278,9 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
         digests = [(side, digest) for side, digest in digests if side not in ours]
     known_ids = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
     if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
-        return IntakeResult(readable(planned.key), "known", why="a picture of the same bytes is here already")
+        number = store.shown_on(known_ids[0], ())
+        why = f"a picture of the same bytes is here already{f', as {number}' if number else ''}"
+        return IntakeResult(readable(planned.key), "known", why=why)
     if in_place := _in_place_of(run, planned, known_ids):
         return _replaced(run, planned, digests, in_place)
     parts = [

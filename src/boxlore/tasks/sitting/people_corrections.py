@@ -167,7 +167,7 @@ def two_people(sitting: Sitting, person: Person, second: Person) -> None:
 def somebody_else(sitting: Sitting, person: Person, naming: Naming, name: str) -> str:
     """In this one place another person is meant: the one of that name, or a new one. Returns the name."""
     if not name.strip():
-        raise WrongUse("It is not said who it is.", "Write a name; somebody not known yet is made.")
+        raise WrongUse("It is not said who it is.", "Write a name; somebody new is added, if nobody is called so.")
     act = sitting.collection.act(f"{naming.number}: not {person.name}")
     registered = _named(sitting.collection, name)
     if registered is not None and registered.id == person.id:

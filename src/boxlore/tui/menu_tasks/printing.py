@@ -121,7 +121,10 @@ def _lists(collection: Collection, answers: FormAnswers, progress: Progress) -> 
     ]
 
 
-SIZES = tuple((size, size) for size in ("4x6", "5x7", "8x10", "10x15", "13x18"))
+SIZES = (
+    ("4x6", "4 x 6 inches"), ("5x7", "5 x 7 inches"), ("8x10", "8 x 10 inches"), ("10x15", "10 x 15 cm"),
+    ("13x18", "13 x 18 cm"),
+)  # fmt: skip
 
 TASKS = {
     "sheet": Task(
@@ -148,7 +151,7 @@ TASKS = {
             file_blank(collection, "out", "Name of the PDF", "print/slips.pdf"),
             FOR,
             *which(),
-            Blank("size", "Size of the copy prints", "4x6", "Inches, or centimetres (10x15, 13x18).", choices=SIZES),
+            Blank("size", "Size of the copy prints", "4x6", choices=SIZES),
             Blank("length", "How much do they say?", "slip",
                   choices=(("slip", "a line or two"), ("sheet", "as in the album"), ("full", "everything"))),
             *_paper(collection),

@@ -1,6 +1,7 @@
 """The menu: what one wants to do, in groups, and below each group its tasks; every F-key is there too."""
 
 from collections.abc import Awaitable, Callable
+from dataclasses import replace
 from typing import Protocol
 
 from boxlore.core.fields.language_names import language_name
@@ -37,7 +38,7 @@ GROUPS: tuple[Choice, ...] = (
 SCREEN: dict[str, tuple[Choice, ...]] = {
     Group.TAKE_IN: (Choice(SHEETS, "Prints on a sheet", "outlines by mouse or keys"),),
     Group.SIT: (
-        Choice("course", "This sitting", "agreement, rest, recording, close"),
+        Choice("course", "This sitting", "agreement, rest, recording, end"),
         Choice("tellers", "Who tells now", "somebody else; earlier answers"),
         Choice("asking", "What to ask", "notes, faces, dates to settle"),
         Choice("next_open", "Next with an answer missing", "Ctrl+N  who, when, where or why"),
@@ -105,7 +106,9 @@ async def open_menu(screen: MenuHost) -> None:
         else:
             await screen.app.run_action(value, default_namespace=screen.app.screen)
 
-    await screen.app.push_screen(Choices("Menu", [*GROUPS, *LAST], answer))
+    now = "now dark" if screen.app.theme == "lamp" else "now light"
+    last = [replace(choice, about=now) if choice.value == COLOURS else choice for choice in LAST]
+    await screen.app.push_screen(Choices("Menu", [*GROUPS, *last], answer))
 
 
 async def open_group(screen: MenuHost, group: str) -> None:

@@ -15,7 +15,7 @@ from boxlore.tui.screens.person_actions import names_known
 OTHER, NOT_KNOWN = "other", "not_known"
 NOT_THIS = (
     Choice(OTHER, "Not this person here", "somebody else is meant in this one"),
-    Choice(NOT_KNOWN, "Not them, and not known who", "nobody knows who it is"),
+    Choice(NOT_KNOWN, "Somebody else, not known who", "nobody knows who it is"),
 )
 
 
@@ -50,5 +50,11 @@ async def _ask_other(host: NamingHost, person: Person, naming: people_correction
         host.done(f"{naming.number} shows {name}.")
         return ""
 
-    blank = Blank("name", "Who is it?", "", "A name; somebody not known yet is made.", known=names_known(host.sitting))
+    blank = Blank(
+        "name",
+        "Who is it?",
+        "",
+        "A name. Somebody new is added, if nobody is called so.",
+        known=names_known(host.sitting),
+    )
     await Form(f"Not {person.name} in {naming.number}", [blank], answer).open(host.app)

@@ -249,9 +249,9 @@ _DO: dict[str, Callable[[AboutHost], Awaitable[None]]] = {
 _HINTS = {
     "born": "A day, a year, or “about 1912”.",
     "died": "A day, a year, or “in the war”.",
-    "mother": "A name; somebody not known yet is made.",
-    "father": "A name; somebody not known yet is made.",
-    "spouse": "A name; somebody not known yet is made.",
+    "mother": "A name. Somebody new is added, if nobody is called so.",
+    "father": "A name. Somebody new is added, if nobody is called so.",
+    "spouse": "A name. Somebody new is added, if nobody is called so.",
     "living": "yes or no",
     "sex": "female, male or other",
     "nickname": "What the family calls them.",

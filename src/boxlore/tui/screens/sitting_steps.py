@@ -74,8 +74,9 @@ async def open_course(host: StepsHost) -> None:
     if sitting.id:
         steps = course.STAGES.get(sitting.stage, ())
         choices += [Choice(str(step), *_NAMES[step], key=_DIGITS[step]) for step in steps]
+        if due := len(course.consent_due(sitting)):
+            choices.append(Choice("consent", "Consent, asked again", f"{due} to ask", "4"))
         choices += [
-            Choice("consent", "Consent, asked again", f"{len(course.consent_due(sitting))} to ask", "4"),
             Choice("started", "Note that a recorder runs", "from now on, in the time log", "5"),
             Choice("clap", "Clap", "heard in the recording too", "6"),
             Choice("closed", "Keep the last minutes from outside", "they stay out of every open list", "7"),
@@ -157,8 +158,6 @@ async def _consent(host: StepsHost) -> None:
 
         await host.app.push_screen(Choices(f"May it stay so? {course.due_words(person)}", _MAY_IT, answer))
 
-    if not waiting:
-        host.say("Nobody’s consent is to be asked for again.")
     await ask()
 
 
@@ -273,7 +272,7 @@ async def _recording(host: StepsHost) -> None:
     def answer(answers: dict[str, str]) -> str:
         try:
             clap_at = moment_of(answers["at"]) if answers["at"] else None
-            number = int(answers["clap"] or 1)
+            number = int(answers.get("clap") or 1)
         except ValueError:
             return "Write minutes and seconds, such as 0:12; and the clap’s number, such as 1."
         if fault := _no_file(file := typed_path(answers["file"])):
@@ -295,8 +294,9 @@ async def _recording(host: StepsHost) -> None:
             path="file",
         ),
         Blank("at", "Where in it is a clap heard?", "", "Minutes and seconds: 0:12. Empty, if none."),
-        Blank("clap", "Which clap is that?", str(have or ""), f"{have} were noted in this sitting."),
     ]
+    if have:
+        blanks.append(Blank("clap", "Which clap is that?", str(have), f"{have} noted in this sitting."))
     await Form("Keep a recording", blanks, answer).open(host.app)
 
 

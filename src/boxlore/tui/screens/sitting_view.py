@@ -249,7 +249,7 @@ class ItemView(MarkingScreen):
         record = self.record
         narrow = not self.has_class("-wide")
         mark = (record.mark.short if narrow else record.mark.long) if record.mark else "no box yet"
-        kind = "" if record.kind == "print" else f" · {record.kind}"
+        kind = {"print": "", "card": " · card photograph"}.get(record.kind, f" · {record.kind}")
         return f"{record.number} · {mark}{kind}"
 
     def place(self) -> str:

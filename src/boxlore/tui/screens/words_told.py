@@ -147,7 +147,8 @@ class WordsToldScreen(ListScreen):
         other = Choice(OTHER, "Another place", "in other words", key="o")
         none = Choice(NONE, "No place on a map", "the words stay as they were told", key="0")
         title = f"“{short(group.words, 40)}”: which place is it?"
-        await self.app.push_screen(Choices(title, [*numbered(names_apart(places)), other, none], answer))
+        now = f"Now: {full_name(reading.best)}." if reading is not None and reading.best and not places else ""
+        await self.app.push_screen(Choices(title, [*numbered(names_apart(places)), other, none], answer, below=now))
 
     def _mean(self, group: WordsTold, place: Place | None) -> None:
         count = mean_everywhere(self._host.sitting, group, place)

@@ -89,7 +89,7 @@ class Rows(ScrollView):
         return self._styles_drawn[name]
 
     def render_line(self, y: int) -> Strip:
-        width = self.size.width
+        width = self.scrollable_content_region.width or self.size.width  # what the bar leaves
         position = int(self.scroll_offset.y) + y
         base = self._styles_drawn[""]
         if position >= self.count:
