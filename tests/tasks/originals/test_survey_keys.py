@@ -65,7 +65,7 @@ def test_an_item_is_kept_on_turning_to_the_next(collection: Collection) -> None:
 def test_as_before_takes_kind_enclosure_and_size(collection: Collection) -> None:
     run = SurveyRun(collection, "1")
     press(run, "equals_sign")
-    assert "no item before" in run.said
+    assert "no photograph before" in run.said
     press(run, "1j", "z", "90", "space", "140", "pagedown", "equals_sign", "enter")
     record = record_of(collection, find_item(collection, "TRA-0002").id)
     assert (record.kind, record.words("enclosure"), record.size_mm) == ("card", "polyester sleeve", (90, 140))

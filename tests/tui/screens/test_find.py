@@ -65,14 +65,14 @@ def test_filters_go_round_and_a_search_that_is_emptied_shows_all(run: Run, colle
     async def look() -> None:
         async with hands_on(collection) as hands:
             await hands.press("«The regatta.»", "f9", "enter", "f3")
-            assert "All photographs 8 items" in hands.text
-            for shown in ("7 items bare", "1 item begun", "0 items told", "1 item to ask", "8 items"):
+            assert "All photographs 8 photographs" in hands.text
+            for shown in ("7 photographs bare", "1 photograph begun", "0 photographs told", "1 photograph to ask", "8 photographs"):
                 await hands.press("tab")
                 await hands.until(shown)
             await hands.press("«xyz»")
             await hands.until("0 found")
             await hands.press("backspace", "backspace", "backspace")
-            await hands.until("8 items")
+            await hands.until("8 photographs")
 
     run(look())
 
@@ -90,10 +90,10 @@ def test_what_is_taken_back_is_found_and_listed_no_more(run: Run, collection: Co
             await hands.press("ctrl+z")
             assert "0 found" in hands.text and "Taken back: Story: We left." in hands.text
             await hands.press("ctrl+u", "tab", "tab")
-            await hands.until("1 item begun")
+            await hands.until("1 photograph begun")
             assert "Taken back" not in hands.text
             await hands.press("ctrl+z")
-            await hands.until("0 items begun")
+            await hands.until("0 photographs begun")
             assert "Taken back: Story: The regatta." in hands.text
 
     run(sit())
@@ -166,7 +166,7 @@ def test_a_name_that_was_put_right_finds_its_pictures_and_stands_in_the_list(run
                 assert "1 found" in hands.text and "TRA-0001" in hands.text, words
                 await hands.press(*["backspace"] * len(words))
             await hands.press("tab")
-            assert "Items bare: nothing is told yet" in hands.text
+            assert "Photographs bare: nothing is told yet" in hands.text
 
     run(look())
 
