@@ -688,7 +688,7 @@ def test_the_years_of_a_studio_that_are_told(words: str, wanted: str) -> None:
 CHOICES = (
     ("the sixties", "1860-01-01 1969-12-31"),
     ("the sixties", "1960-01-01 1969-12-31"),  # beside Ned, born 1925
-    ("7/4/25", "1925-04-07 1925-07-04"),
+    ("7/4/25", "1925-04-07 2025-07-04"),
     ("in the Boer War", "1880-12-01 1902-05-31"),
     ("no idea", "- -"),
     ("", "- -"),
