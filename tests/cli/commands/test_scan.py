@@ -70,7 +70,11 @@ def test_a_damaged_file_is_named_with_what_to_do(run, home: Path, tmp_path: Path
     [
         (("add", "TRA-0009", "in/quay.jpg"), 2, "There is no photograph TRA-0009 here"),
         (("add", "TRA-0001", "in/none.jpg"), 2, "There is no file"),
-        (("replace", "TRA-0001", "in/quay.jpg", "--side", "back"), 0, "a picture of the same bytes is here already, as TRA-0001."),
+        (
+            ("replace", "TRA-0001", "in/quay.jpg", "--side", "back"),
+            0,
+            "a picture of the same bytes is here already, as TRA-0001.",
+        ),
     ],
 )
 def test_what_cannot_be_is_said(  # type: ignore[no-untyped-def]

@@ -66,7 +66,13 @@ def test_filters_go_round_and_a_search_that_is_emptied_shows_all(run: Run, colle
         async with hands_on(collection) as hands:
             await hands.press("«The regatta.»", "f9", "enter", "f3")
             assert "All photographs 8 photographs" in hands.text
-            for shown in ("7 photographs bare", "1 photograph begun", "0 photographs told", "1 photograph to ask", "8 photographs"):
+            for shown in (
+                "7 photographs bare",
+                "1 photograph begun",
+                "0 photographs told",
+                "1 photograph to ask",
+                "8 photographs",
+            ):
                 await hands.press("tab")
                 await hands.until(shown)
             await hands.press("«xyz»")
