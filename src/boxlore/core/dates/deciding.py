@@ -131,8 +131,8 @@ def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | N
         return told  # “Sunday 12/6/38”
     if len(outcomes) > 1:
         several = one_of_several(list(outcomes), order, context)
-        further = [text for outcome in outcomes.values() for text in outcome.alternatives] if order else []
-        return replace(several, alternatives=tuple(dict.fromkeys((*several.alternatives, *further))))
+        later = [text for outcome in outcomes.values() for text in outcome.alternatives if order and text[:2] == "20"]
+        return replace(several, alternatives=tuple(dict.fromkeys((*several.alternatives, *later))))  # “3/4/05”
     if none is not None and none.ask == ONE_OR_BOTH:  # “Feb, Mar 1936”, though “mar” is Tuesday in Spanish
         return replace(none, alternatives=tuple(dict.fromkeys((*none.alternatives, *outcomes))))
     return next(iter(outcomes.values()), none)
