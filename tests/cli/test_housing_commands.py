@@ -129,7 +129,7 @@ def test_the_climate_of_a_file_and_of_a_location(run, tmp_path: Path) -> None:  
     [
         (["housing", "renumber", "1"], "is no pair"),
         (["housing", "move", "TRA-0001", "--to", "77"], "no container 77"),
-        (["housing", "move", "TRA-9999", "--to", "1"], "no item TRA-9999"),
+        (["housing", "move", "TRA-9999", "--to", "1"], "no photograph TRA-9999"),
         (["housing", "lend", "TRA-0001", "--by", "A", "--due", "soon"], "is not a date"),
         (["climate", "--reading", "20C", "50%"], "Where was that read"),
         (["survey", "--note", "TRA-0001=x"], "no JSON object"),
@@ -147,8 +147,9 @@ def test_containers_are_listed_with_what_is_in_them(run) -> None:  # type: ignor
     assert lines[1].split() == ["1", "TRA-0001"]
     assert rows(run("housing", "what", "1/1", "--json")[1])[1] == {"number": "TRA-0001", "mark": "1/1/1"}
     inside = run("housing", "what", "1")[1].splitlines()
-    assert [line.split(":")[0] for line in inside] == ["Box 1", "Box 1 / Folder 1", "Box 1 / Folder 2"]
-    assert run("housing", "what")[1].splitlines()[:3] == inside
+    folders = [f"Box 1 / Folder {number}" for number in (1, 2, 3)]
+    assert [line.split(":")[0] for line in inside] == ["Box 1", *folders]
+    assert run("housing", "what")[1].splitlines()[:4] == inside
 
 
 def test_places_counted_anew_and_nothing_to_change(run) -> None:  # type: ignore[no-untyped-def]
