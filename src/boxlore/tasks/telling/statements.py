@@ -331,7 +331,8 @@ class Teller:
         question = person.asks
         if person.words and (relation := person.own or own_relation(person.words, statement.language)):
             read = self.read_own(act, statement, person.words, relation)
-            question = "" if read else f"Whose “{person.words}” is in the picture?"
+            of_place = person.asks if person.is_person else ""  # `me on her left`
+            question = of_place if read else f"Whose “{person.words}” is in the picture?"
         elif person.words and person.is_person and person.family:
             question = self._read_of_family(act, statement, person) or question
         elif person.words and person.is_person and not person.is_nameless:

@@ -31,7 +31,7 @@ def slavic(tokens: Tokens) -> NameParts | None:
         return None
     first, last = tokens
     russian_given = first.plain in lists.RUSSIAN_GIVEN
-    never_a_family = last.plain.endswith(("vna", "chna", "вна", "чна", "ьич", "ильич"))
+    never_a_family = last.plain.endswith(("vna", "wna", "chna", "owitsch", "ewitsch", "вна", "чна", "ьич", "ильич"))
     if is_patronymic(last) and (russian_given or never_a_family or "а" <= first.plain[0] <= "я"):
         asks = "" if russian_given or never_a_family else f"Is “{last.text}” a father's name or a family name?"
         return NameParts(given=first.text, patronymic=last.text, tradition=Tradition.SLAVIC, asks=asks)

@@ -33,7 +33,7 @@ given and family name; the core behind the marker is wholly a family name, with 
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 from typing import Any
@@ -91,9 +91,20 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
         frame.parts.setdefault("nickname", core.given)
         frame.parts["given"] = " ".join(word for word in full.split() if word != core.family)
     aside: dict[str, Any] = {"born_as": _behind_a_hyphen(core), **frame.parts}
+    if core.given and not core.family and _is_of_an_order(aside):  # `Fr. Pius OFM`
+        core, aside = replace(core, given=""), {"religious": core.given} | aside
     if core.title and aside.get("title"):
         aside["title"] = f"{aside['title']} {core.title}"
     return replace(core, **aside)
+
+
+def _is_of_an_order(parts: Mapping[str, str]) -> bool:
+    """Whether a title of religion, and letters of an order behind the name, are told."""
+    titled = any(token.plain in words_of.RELIGIOUS_TITLES for token in tokens_of(parts.get("title", "")))
+    return titled and any(token.plain in _ORDERS for token in tokens_of(parts.get("suffix", "")))
+
+
+_ORDERS = frozenset("ofm osb sj op ocd ocarm osa cssr svd cp ocso sdb omi sm ofmcap ofmconv".split())
 
 
 def _behind_a_hyphen(core: NameParts) -> str:

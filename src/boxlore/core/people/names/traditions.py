@@ -140,6 +140,7 @@ def _by_known(tokens: Tokens, known: KnownNames) -> NameParts | None:
 
 
 _TE_AND_NAME = 2
+_LONGEST_PEOPLE = 4
 
 
 def maori(tokens: Tokens) -> NameParts | None:
@@ -149,7 +150,7 @@ def maori(tokens: Tokens) -> NameParts | None:
         people = written(tokens[-2:])
         asks = f"Is “{people}” the people, or a family name?"
         return replace(with_particle(tokens[:-3], tokens[-3:-2], Tradition.MAORI), belongs=people, asks=asks)
-    if len(tokens) == 2 and plain[0] in ("ngai", "ngati") and not tokens[0].is_small:
+    if plain[0] in ("ngai", "ngati") and not tokens[0].is_small and len(tokens) < _LONGEST_PEOPLE:
         return NameParts(belongs=written(tokens), tradition=Tradition.MAORI)
     if plain[0] in ("te", "nga") and not tokens[0].is_small:
         if len(tokens) == 2:

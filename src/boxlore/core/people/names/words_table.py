@@ -361,7 +361,7 @@ NOT_IN_OPEN = frozenset(
 
 PATRONYMIC_ENDINGS = (
     "ovich", "evich", "yevich", "ovna", "evna", "yevna", "ichna", "inichna", "ovych", "evych", "ivna", "yivna", "avich",
-    "owna", "ovitch", "evitch", "ovic", "evic", "ilyich", "ilich", "kuzmich", "lukich", "fomich", "nikitich", "savvich",
+    "owna", "ovitch", "evitch", "owitsch", "ewitsch", "jewitsch", "jewna", "ovic", "evic", "ilyich", "ilich", "kuzmich", "lukich", "fomich", "nikitich", "savvich",
     "ович", "евич", "ьич", "ьмич", "лукич", "фомич", "никитич", "саввич", "ыч", "еич", "овна", "евна", "ична", "инична", "івна", "ївна", "йович", "йовна",
 )  # fmt: skip
 """Endings of a Russian, Ukrainian or Belarusian name after the father, folded."""

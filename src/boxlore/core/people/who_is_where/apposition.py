@@ -15,6 +15,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby
 
+from boxlore.core.people.names.fathers_names import is_patronymic
 from boxlore.core.people.names.lists_table import MEN_ALONE, WOMEN_ALONE
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import tokens_of
@@ -24,6 +25,7 @@ from boxlore.core.people.who_is_where.kin_words import FOREBEARS, own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import THE
 from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.statements import fold
 
 
 def joined_to_names(items: Sequence[Item]) -> list[Item]:
@@ -101,13 +103,15 @@ def _all(*notes: str) -> str:
 def _pair(part: Sequence[Item]) -> Sequence[Item]:
     """The two of `the bride and groom, Anna and Joe` and of `bride and groom Anna and Joe`; nobody for other words."""
     describe = [not item.is_name and (item.is_described or item.definite != "") for item in part]
+    if part and fold(part[0].person.words) in KIN_WORDS and not part[0].is_name:
+        describe[0] = True  # `Father and son Joe and Tom Pell`
     joined = [item.joined for item in part]
     names = [item for item in part if item.is_name]
     if describe == [True, True, False, False] and len(names) == 2 and joined[1:] == ["and", "", "and"]:
         return [_one(part[0], names[0]), _one(part[1], names[1])] if _fit(part[0], names[0]) else ()
     if describe == [True, False, False] and len(names) == 2 and joined[1:] == ["and", "and"]:
         first, second = names
-        if first.person.note and is_noun_of_one(first.person.note):
+        if first.person.note and (is_noun_of_one(first.person.note) or fold(first.person.note) in KIN_WORDS):
             role = first.person.note
             first.person = replace(first.person, note="")
             second.person = replace(second.person, note=", ".join(filter(None, (role, second.person.note))))
@@ -188,7 +192,8 @@ def _turned(part: Sequence[Item]) -> Item | None:
     if any(token.is_given or token.plain in KIN_WORDS for token in family) or len(family) > _LONGEST_FAMILY:
         return None
     tells_more = len(given) > 1 or name != part[1].person.words  # of `Zorb, Anna` alone it is asked who Zorb is
-    if not given or not tells_more or not all(token.is_given for token in given):
+    is_fathers = len(given) > 1 and is_patronymic(given[-1])  # `Sokolova, Anna Petrovna`
+    if not given or not tells_more or not all(token.is_given for token in given[: len(given) - is_fathers]):
         return None
     words = f"{part[0].person.words}, {part[1].person.words}"
     asks = f"Is “{words}” one person, {name.strip()} {part[0].person.words}?"

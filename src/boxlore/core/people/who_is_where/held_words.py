@@ -94,8 +94,9 @@ def _behind_markers(tokens: Sequence[Token]) -> set[int]:
 def _people(tokens: Sequence[Token]) -> Iterator[Sequence[Token]]:
     """The names that the words come to, each but the first begun by kin, a title or another sex."""
     begins = 0
+    held = _behind_markers(tokens)
     for at in range(1, len(tokens)):
-        if begins < at and _begins_another(tokens, begins, at):
+        if begins < at and at not in held and _begins_another(tokens, begins, at):
             yield tokens[begins:at]
             begins = at
     yield tokens[begins:]

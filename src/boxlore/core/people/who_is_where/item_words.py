@@ -80,6 +80,8 @@ def without_article(words: Sequence[Element]) -> Sequence[Element]:
     if len(words) < 2 or words[0].plain not in small_words.ARTICLES or words[0].text.endswith("."):
         return words
     following = words[1]
+    if len(words) > 2 and words[2].start - following.end > 1 and token_of(words[0].text).is_particle:
+        return words  # `de Boer, Jan`
     nouns = (word for word in words[1:] if _NOUNS.get(word.plain))
     if following.kind != "my" and any(not (noun.is_large and token_of(noun.text).is_given) for noun in nouns):
         return words

@@ -203,10 +203,17 @@ def _of_who_was_told(reader: Reader, element: Element, _: Sequence[Element]) -> 
     return told and len(element.text) > 2
 
 
+def _before_a_place_of_another(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
+    """`met in het midden Truus`: a place, and somebody who is there."""
+    told = bool(reader.words or reader.items) and element.phrase not in table.HOLDING
+    return told and bool(further) and further[0].kind in PLACES and begins_person(further[1:])
+
+
 _WITH: tuple[Reading, ...] = (
     ("of", _before_holding), ("word", _with_nobody), ("word", _of_a_name_at_birth),
     ("beside", _of_who_is_told_behind_it), ("beside", _kin_in_a_case), ("with", _before_several),
-    ("beside", _what_is_worn), ("with", _before_another), ("beside", _of_who_was_told),
+    ("beside", _what_is_worn), ("with", _before_another), ("with", _before_a_place_of_another),
+    ("beside", _of_who_was_told),
 )  # fmt: skip
 
 

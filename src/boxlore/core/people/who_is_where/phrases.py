@@ -156,6 +156,8 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     if not reader.items:
         return False
     words, last = phrase.words, reader.items[-1]
+    if phrase.before == "place" and (last.side or last.position or last.from_right) and is_my(words[0]):
+        return False  # `Else (links), ihre Mutter (Mitte)`
     if _is_pronoun(words) and reader.joined != "with":
         return True  # `it must be her and Edna`
     described = last.person.is_person and not last.is_name and len(reader.items) > reader.part_begins

@@ -12,9 +12,9 @@ words, and count only before a colon or a direction.
 from boxlore.core.statements import fold
 
 _ROWS = """
-en | front | up front|front row|bottom row|in front|in the front|in the front row|at the front|at front|front|bottom|foreground|in the foreground|sitting in front|lower row|fore|lower|in the fore|nearest the camera|first row
+en | front | bott|btm|bott row|up front|front row|bottom row|in front|in the front|in the front row|at the front|at front|front|bottom|foreground|in the foreground|sitting in front|lower row|fore|lower|in the fore|nearest the camera|first row
 en | back | in back|back row|rear row|last row|top row|at the back|at back|at rear|at the rear|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row|upper|furthest back|rearmost|hindmost row
-en | middle | middle row|centre row|center row|in the middle row|middle
+en | middle | mid row|mid|middle row|centre row|center row|in the middle row|middle
 en | seated | seated|sitting|seated row|sitting row|those seated
 en | standing | standing|standing row|those standing
 en | kneeling | kneeling|kneeling row|crouching|squatting
@@ -30,7 +30,7 @@ en | centre | in between|between the two of them|between the two|centre|center|i
 en | from_left | from lft|fr left|frm left|on left|from left|from the left|from l|in from the left|on the left|from left to right
 en | from_right | from rt|from rgt|fr right|frm right|on right|from right|from the right|from r|in from the right|on the right
 en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
-en | weak | front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying|fore|lower|upper
+en | weak | mid|bott|btm|front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying|fore|lower|upper
 de | front | im vordergrund|vor|vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere|unterste reihe|zuvorderst|davor|ganz vorne|erste reihe
 de | back | im hintergrund|hinter|hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere|oberste reihe|ganz hinten
 de | middle | mittlere reihe|in der mittleren reihe
@@ -50,15 +50,15 @@ de | from_left | von links|v l
 de | from_right | von rechts|v r
 de | ordinals | erst* zweit* dritt* viert* funft* sechst* siebt* acht* neunt* zehnt*
 de | weak | mitte|hinter|vor
-et | front | tema ees|ta ees|nende ees|minu ees|esiplaanil|esireas|esimeses reas|eesreas|ees|alumine rida|alumises reas|all|esirida|eesmine rida|ees istuvad
-et | back | tema taga|ta taga|nende taga|minu taga|tagaplaanil|tagareas|tagumises reas|viimases reas|taga|tagumine rida|ulemine rida|ulemises reas|tagarida|ulal|taga seisavad
+et | front | alumine|eesmine|tema ees|ta ees|nende ees|minu ees|esiplaanil|esireas|esimeses reas|eesreas|ees|alumine rida|alumises reas|all|esirida|eesmine rida|ees istuvad
+et | back | ulemine|tagumine|tema taga|ta taga|nende taga|minu taga|tagaplaanil|tagareas|tagumises reas|viimases reas|taga|tagumine rida|ulemine rida|ulemises reas|tagarida|ulal|taga seisavad
 et | middle | keskmises reas|keskmine rida
 et | seated | istuvad|istub|istujad|istumas
 et | standing | seisavad|seisab|seisjad|pusti|seismas|puusti
 et | kneeling | polvitavad|polvili|polvitab|kukitavad
 et | lying | lamavad|pikali|lamab
 et | row | rida|reas|real
-et | ltr | siis paremale|edasi paremale|siis paremale poole|vasakult paremale|vasakult|vasakult alates|vasakult lugedes
+et | ltr | v-lt p-le|v-lt|v p|siis paremale|edasi paremale|siis paremale poole|vasakult paremale|vasakult|vasakult alates|vasakult lugedes
 et | rtl | siis vasakule|edasi vasakule|ja vasakule|siis vasakule poole|paremalt vasakule|paremalt|paremalt lugedes
 et | clockwise | paripaeva|kellaosuti suunas
 et | counterclockwise | vastupaeva
@@ -68,7 +68,7 @@ et | centre | keskmine|keskel|vahel|nende vahel
 et | from_left | vasakult
 et | from_right | paremalt
 et | ordinals | esime* tei* kolma* nelja* viie* kuue* seitsme* kaheksa* uheksa* kumne*
-et | weak | all|vahel
+et | weak | all|vahel|alumine|eesmine|ulemine|tagumine
 fr | front | premier rang|au premier rang|devant|rang du bas|en bas|1er rang|rang de devant|au premier plan|en avant|rangee du bas|rangee de devant|premiere rangee
 fr | back | a l'arriere-plan|au second plan|dernier rang|au dernier rang|derriere|rang du haut|en haut|au fond|rang de derriere|rang arriere|en arriere|rangee du haut|rangee de derriere|derniere rangee
 fr | middle | rang du milieu|au rang du milieu|rang central
@@ -419,7 +419,7 @@ _BETWEEN = """
 nextto | jam is desines|jai is desines|jam is kaires|jai is kaires|either side of her|either side of him|either side of them|either side of me|on either side of her|on either side of him|on either side of them|on either side of me|her left|his left|her right|his right|my left|my right|po jeho pravici|po jeji pravici|po jeho levici|po jeji levici|po pravici|po levici|nxt to him|nxt to her|nxt to me|on my left|on my right|to my left|to my right|a ma gauche|a ma droite|a mi izquierda|a mi derecha|alla mia destra|alla mia sinistra|alla sua destra|alla sua sinistra|a minha direita|a minha esquerda|rechts von mir|links von mir|neben mir|справа от меня|слева от меня|рядом со мной|obok mnie|vedle me|vlevo od nej|vpravo od nej|vlevo od ni|vpravo od ni|nalevo od nej|napravo od nej|till hoger om mig|till vanster om mig|minu korval|minust paremal|minust vasakul|temast paremal|temast vasakul|korval|vierella|next to her|next to him|next to them|next to me|beside her|beside him|beside them|beside me|by her side|by his side|on her left|on her right|on his left|on his right|to her left|to her right|to his left|to his right|on either side|either side|neben ihr|neben ihm|neben ihnen|daneben|links von ihr|links von ihm|rechts von ihr|rechts von ihm|tema korval|ta korval|nende korval|a cote d'elle|a cote de lui|a cote|a ses cotes|de chaque cote|a su lado|al lado|junto a ella|junto a el|a cada lado|accanto|accanto a lei|accanto a lui|ao lado|ao lado dela|ao lado dele|naast haar|a los lados|aos lados|ai lati|auf beiden seiten|aan weerszijden|pa hver side|pa var sida|kummallakin puolella|molemal pool|below her|below him|below them|above her|above him|above them|under her|under him|hanen oikealla puolellaan|hanen vasemmalla puolellaan|unter ihr|uber ihr|links davon|rechts davon|links daneben|rechts daneben|links van haar|links van hem|rechts van haar|rechts van hem|left of her|left of him|right of her|right of him|a gauche d'elle|a droite d'elle|a gauche de lui|a droite de lui|a la izquierda de ella|a la derecha de ella|слева от нее|справа от нее|слева от него|справа от него|na lewo od niej|na prawo od niej|naast hem|daarnaast|ernaast|ved siden af|ved siden af hende|ved siden af ham|ved siden av|ved siden av henne|ved siden av ham|ved hennes side|bredvid|bredvid henne|bredvid honom|hanen vieressaan|vieressa|hanen vierellaan|рядом|рядом с ним|рядом с неи|рядом с ними|по бокам|obok|obok niego|obok niej|po bokach|blakus|blakus vinai|blakus vinam|salia|salia jos|salia jo|vedle|vedle ni|vedle nej|vedle neho|po stranach|kei tona taha|mellette|mellettuk|mellett|vid hlidina a honum|vid hlidina a henni|vid hlid hans|vid hlid hennar
 and | and|n|agus|raua ko|ratou ko|ratou|&|und|et|y|e|ja|en|og|och|i|и|oraz|un|ir|a|sekä|seka|plus|+|sowie|ning|samt|ed|as well as
 held | на коленях у|на руках у|on her lap|on his lap|on my lap|on her knee|on his knee|in her arms|in his arms|auf dem schoss|auf dem arm|sules|sylissa|sur les genoux|dans les bras|en brazos|in braccio|ao colo|op schoot|op de arm|pa skodet|pa fanget|i knat|i famnen|na kolanach|na rekach|na kline|klepi|ant keliu|на руках|holds|is holding|hugging|tient|tenant|halt|tragt|hoiab|sostiene|tiene en brazos|segura|houdt|holder|haller|pitaa sylissaan|держит|trzyma|tur|laiko|drzi|holding|carrying|carries|is carrying|nursing|cuddling|oleben|az oleben|karjan|karjaban|a karjan|oleben tartja|i fanginu|heldur a|in the arms of|on the knee of|on the lap of
-with | with|in eineacht le|next to|between|между|miedzy|mezi|tarp|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|together with|zusammen mit|along with|nxt to|flankiert von|flanque de|flanquee de|flanques de|flanqueado por|flanqueada por|fiancheggiato da|flanked by|surrounded by|accompanied by|eingerahmt von|umringt von|umgeben von|begleitet von|entoure de|entouree de|rodeado de|rodeada de|circondato da|circondata da|rodeado por|omringd door|omgivet af|omgitt av|omgiven av|asamt
+with | with|in eineacht le|next to|between|между|miedzy|mezi|tarp|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|together with|nebst|samt|zusammen mit|along with|nxt to|flankiert von|flanque de|flanquee de|flanques de|flanqueado por|flanqueada por|fiancheggiato da|flanked by|surrounded by|accompanied by|eingerahmt von|umringt von|umgeben von|begleitet von|entoure de|entouree de|rodeado de|rodeada de|circondato da|circondata da|rodeado por|omringd door|omgivet af|omgitt av|omgiven av|asamt
 from_back | dall'alto|d'en haut|desde arriba|van boven|ovenfra|oppefra|uppifran|od gory|no augsas|nuo virsaus|shora|down|from the top|from top|from the back|from back|from behind|von hinten|tagant|tagantpoolt|a partir du fond|en partant du fond|desde atras|por atras|dal fondo|a contar de tras|van achteren|bagfra|bakfra|bakifran|takaa|с конца|od tylu|no aizmugures|nuo galo|zezadu|mai i muri
 from_front | up|from the front|from front|von vorne|von vorn|eestpoolt|a partir du devant|desde delante|por delante|dal davanti|a contar da frente|van voren|forfra|framifran|edesta|с начала|od przodu|no prieksas|nuo priekio|zepredu|mai i mua
 second from the back | vorletzte reihe|zweitletzte reihe|eelviimane rida|eelviimases reas|avant-dernier rang|avant-derniere rangee|penultima fila|penultima fileira|op een na achterste rij|voorlaatste rij|naestbageste raekke|naestsidste raekke|nest bakerste rad|nest siste rad|nast sista raden|nast bakersta raden|toiseksi viimeinen rivi|toiseksi viimeisessa rivissa|предпоследнии ряд|в предпоследнем ряду|przedostatni rzad|w przedostatnim rzedzie|priekspedeja rinda|priespaskutine eile|priespaskutineje eileje|predposledni rada|v predposledni rade|last row but one|penultimate row|next to last row|next-to-last row|second to last row|second last row|row before last

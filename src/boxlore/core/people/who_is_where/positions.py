@@ -78,11 +78,36 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     if reader.words:
         end_item(reader)
     if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
-        of_all = element.plain == element.phrase and element.phrase not in OF_ONE
+        of_one = fold(reader.text[: element.start].split()[-1]) in _IS_OF_ONE if element.start else False
+        of_all = element.plain == element.phrase and element.phrase not in OF_ONE and not of_one
         place_behind(reader, element, of_all=of_all, everyone=everyone)
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
+
+
+_IS_OF_ONE = (
+    "is",
+    "was",
+    "ist",
+    "war",
+    "est",
+    "era",
+    "es",
+    "esta",
+    "e",
+    "is",
+    "er",
+    "var",
+    "ar",
+    "zit",
+    "staat",
+    "jest",
+    "je",
+    "yra",
+    "ir",
+)
+"""`is` before a posture, which is told of one: `Joe … and Ruth is kneeling`."""
 
 
 def _as_counted(reader: Reader, element: Element) -> Element:
@@ -257,6 +282,7 @@ def _place_ahead(reader: Reader, element: Element, following: str) -> None:
     if element.kind in (*table.DIRECTIONS, *table.ORDERS):
         reader.side_stays = ""  # `Far right: Nora, then going left: Kit`
         reader.backwards = element.kind == "rtl"
+        reader.turned_row = reader.row if reader.backwards and reader.row in ROW_KINDS else ""
         if element.kind in table.ORDERS:
             reader.row = element.kind
     elif element.kind == "position":
@@ -272,6 +298,8 @@ def _place_ahead(reader: Reader, element: Element, following: str) -> None:
             reader.row, reader.ahead.side, reader.side_stays = "middle", "", ""  # `Rear: …; centre: …; front: …`
     else:
         goes_on = reader.row_heads and reader.place_since and len(reader.items) == reader.part_begins
+        if reader.turned_row and reader.turned_row != element.kind and not goes_on:
+            reader.backwards, reader.turned_row = False, ""  # `Back row, right to left: …. Front row: …`
         reader.row, reader.side_stays = element.kind, ""  # `Back row, standing, l to r – Ida; Stan`
         reader.row_heads = (
             goes_on

@@ -633,7 +633,7 @@ def _note(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     if places and len(places) == len([piece for piece in inside if piece.kind not in ("comma", "end")]):
         is_ahead = not reader.words and (not reader.items or reader.previous == "and")
         if not is_ahead:
-            end_item(reader)
+            end_item(reader, before="place")
         if is_ahead or not reader.items:  # `and (behind) Jack`: the words before it only lead to him
             _put_ahead(reader, places)
             return

@@ -43,6 +43,8 @@ class Reader:
     row_heads: bool = False
     """Whether the row heads a list (“Back row: …”), and stands on; one told within a sentence ends with it."""
     backwards: bool = False
+    turned_row: str = ""
+    """The row of which alone it is told that it is told from the right."""
     family_stays: str = ""
     """“Tamm” of “the Tamm brothers:”, for every name of this part."""
     group: int = 0

@@ -190,6 +190,8 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
         return f"Is “{words}” someone in the picture?"
     if _is_a_house(tokens, known) or (len(tokens) > 1 and first.plain in table.HEADS and not first.is_given):
         return f"Is “{words}” someone in the picture?"  # `Hochzeit von Anna`
+    if fold(words) in _PEOPLES or (first.plain in ("ngai", "ngati") and len(tokens) < _LONGEST_PEOPLE):
+        return f"Is “{words}” someone in the picture?"  # a people: `Ngāi Te Rangi`, `Te Arawa`
     in_case = item.in_case or (not tokens[-1].is_given and tokens[-1].text.endswith(_WITH_ENDING))
     if in_case and (name := name_behind_with(tokens, known)):
         return f"Is “{words}” {name}?"
@@ -219,6 +221,23 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     return ""
 
 
+_LONGEST_PEOPLE = 4
+_PEOPLES = frozenset(
+    (
+        "te arawa",
+        "te aupouri",
+        "te rarawa",
+        "te ati awa",
+        "te atiawa",
+        "te whakatohea",
+        "te whanau-a-apanui",
+        "tainui",
+        "ngapuhi",
+    )
+)
+"""Peoples of Aotearoa whose names are like those of one."""
+
+
 def _names_in_a_row(tokens: Sequence[Token]) -> list[str]:
     """The names of `Fred Moss Nell Moss`, given names and others by turns, which nothing parts; none for all else."""
     pairs = list(zip(tokens[::2], tokens[1::2], strict=False))
@@ -226,6 +245,7 @@ def _names_in_a_row(tokens: Sequence[Token]) -> list[str]:
         given.is_given and not (family.is_given or family.is_initial or family.is_small) for given, family in pairs
     )
     is_row = len(pairs) > 1 and len(tokens) % 2 == 0 and by_turns
+    is_row = is_row and not any(token.plain in ("al", "el") for token in tokens)  # `Ahmed Abdullah Al Mansour`
     return [f"{given.text} {family.text}" for given, family in pairs] if is_row else []
 
 
@@ -411,7 +431,7 @@ def name_of_form(token: Token, known: KnownNames, *, shortest: int = _SHORTEST_F
         return token.text[:-1] + ("e" if f"{stem}e" in CALLED and f"{stem}a" not in CALLED else "a")
     if token.is_given or known.is_given(plain) or known.is_family(plain) or len(plain) < shortest:
         return ""
-    if "а" <= plain[0] <= "я" and plain.endswith(("ов", "ев")) and token.text[0].isupper():
+    if "а" <= plain[0] <= "я" and plain.endswith(("ов", "ев", "ова", "ева")) and token.text[0].isupper():
         return ""  # `Иванов` is a family name, and `Иван` of many Ivans
     if "а" <= plain[0] <= "я":
         names = _cyrillic_forms().get(key_of(plain, CYRILLIC), ())

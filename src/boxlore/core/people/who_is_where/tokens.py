@@ -51,6 +51,7 @@ _IS_WHOSE = re.compile(r"\s+(?:my|your|our|his|her|their)\b", re.IGNORECASE)
 """`Bob's your uncle`: behind whose name nothing can be that is somebody's own already."""
 
 _LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")
+_JAG = re.compile(r" jag\b")
 _SLASHED = re.compile(r"([^\W\d_]+)\.?/([^\W\d_]+)\.?")
 _ARROW = re.compile(r"(l(?:eft)?|r(?:ight)?)\.?\s*(?:/|→|->|=>|>)\s*(?!\1)(l(?:eft)?|r(?:ight)?)\b\.?", re.IGNORECASE)
 """`L/R`, `left → right`: a direction."""
@@ -131,6 +132,10 @@ def _words(text: str) -> list[Word]:
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
         elif word == "u." and text[end:].strip():  # `links u. rechts`
             words.append(("und", start, end))
+        elif words and (word == "o." or (word == "o" and _JAG.match(text, end))) and text[end:].strip():
+            words.append(("och", start, end))  # `Karin o. jag`
+        elif word in ("l.", "r.") and words and fold(words[-1][0]) in _GERMAN_ROWS and text[end:].strip():
+            words.append(("links" if word == "l." else "rechts", start, end))  # `hinten l. Opa`
         elif word in _POINTED and _LARGE_FOLLOWS.match(text, end):
             words.append((_POINTED[word], start, end))
         elif _shortens_a_place(word, text[end:]):
@@ -185,6 +190,11 @@ MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in marke
 
 def _has_its_point(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:
     """Whether a point belongs to its word, and ends nothing."""
+    ends_a_name = (
+        not text[match.end() :].strip() and words and words[-1][0].istitle() and token_of(words[-1][0]).is_given
+    )
+    if ends_a_name and _TITLED.fullmatch(fold(match[0])) and fold(match[0][:-1]) not in SUFFIXES:
+        return False  # `Jan Maj.` at the end, where `maj.` is a rank
     return _keeps_its_point(match[0]) or _leads_a_name(text, words, match) or _ends_a_name(text, words, match)
 
 
@@ -302,6 +312,9 @@ _BY_START = _phrases()
 _WHOLE = frozenset(" ".join(words) for rows in _BY_START.values() for words, _ in rows)
 _SHORT_WORDS = frozenset("v h esq dir izq izda der dcha dr fr vas oik sin sx dx".split())
 """Words of places that are shortened with a point."""
+
+_GERMAN_ROWS = ("hinten", "vorn", "vorne", "oben", "unten", "ganz", "dahinter", "davor")
+"""Words of German before a side that is shortened to a letter."""
 
 _POINTED = {"li.": "links", "re.": "rechts"}
 """Sides shortened with a point, which without it are names or other words."""
@@ -574,7 +587,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
     if kinds[:2] == ["word", "row"] and first.plain in small_words.SAME:
         return replace(first, kind="of"), 2  # `same row`: the one told before stands on
     for adjective, noun in ((0, 1), (1, 0)):  # `top row`, `rząd górny`
-        if sorted(kinds[:2]) == ["row", "word"] and kinds[noun] == "row":
+        is_row = sorted(kinds[:2]) == ["row", "word"] and kinds[noun] == "row"
+        if is_row and elements[adjective].plain not in _ARTICLES_OF_MAORI:
             for row, stems in table.ROW_ADJECTIVES:
                 named = elements[adjective].plain.startswith(stems) or _shortens(elements[adjective], stems)
                 if named and not (adjective and elements[1].is_large):
@@ -599,6 +613,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
         return replace(first, kind="position" if kinds[1] == "left" else "from the right"), 2
     return first, 0
 
+
+_ARTICLES_OF_MAORI = ("te", "nga")
 
 _ALONG = ("along", "over", "across", "in")
 """Words behind an ordinal that say no more than that a row is counted, where no word goes on with them."""

@@ -53,24 +53,32 @@ def ask_of_what_is_no_person(items: Sequence[Item], known: KnownNames) -> None:
     """Let whoever is told with confidence ask, of whom the words as a whole are no name and no description."""
     ask_of_denied(items)
     rows = {item.row for item in items if item.row in ROWS}
+    words = [len(item.person.words.split()) for item in items if item.is_name and item.person.is_person]
+    told_whole = words.count(1) * 2 < len(words) > 2  # most are told by given and family name
     for item in items:
         person = item.person
         if not person.is_person or not person.words:
             continue
-        question = _of_a_name(item, known, rows=len(rows)) if item.is_name else _of_a_description(person.words)
+        question = (
+            _of_a_name(item, known, rows=len(rows), told_whole=told_whole)
+            if item.is_name
+            else _of_a_description(person.words)
+        )
         question = question or _of_a_note(item)
         if question:
             item.person, item.is_name = replace(person, asks=question, is_person=False), False
 
 
-def _of_a_name(item: Item, known: KnownNames, *, rows: int) -> str:
+def _of_a_name(item: Item, known: KnownNames, *, rows: int, told_whole: bool) -> str:
     words = item.person.words
     told = _ASIDE.sub(" ", words).split()
     joins = [at for at, word in enumerate(told) if _joins_people(told, at)]
     if joins:
         names = [" ".join(name) for name in _parted(told, joins)]
         return _several(words, names) if len(names) > 1 else f"Is “{words}” {''.join(names)}?"
-    rows_tell = rows > 1 or (rows == 1 and len(told) > _GIVEN_OF_ONE)
+    rows_tell = (rows > 1 and not (told_whole and len(told) == _GIVEN_OF_ONE)) or (
+        rows == 1 and len(told) > _GIVEN_OF_ONE
+    )
     alone = rows_tell and not (item.joined or "," in words) and _are_called_by_each(words, known, len(told))
     return _several(words, words.split()) if alone else question_of_name(words)
 

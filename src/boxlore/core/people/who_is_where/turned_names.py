@@ -120,6 +120,8 @@ def _is_turned(family: Sequence[Element], given: Sequence[Element], known: Known
 def _is_surely_turned(family: Sequence[Element], given: Sequence[Element], known: KnownNames) -> bool:
     """Whether one name alone is surely told so: a title, behind which a family name is missing (`Dunstable, Rev.
     Hugh`), initials (`Smith, J.`), capitals of one half (`RUDGE, Thomas`), or a family name of the family's."""
+    if token_of(family[0].text).is_particle and len(family) > 1 and all(_is_given(word, known) for word in given):
+        return True  # `van der Meer, Pieter`
     names = [word for word in given if not (word.plain in TITLES or token_of(word.text).is_initial)]
     if any(_is_given(word, known) and not known.is_family(word.plain) for word in family):
         return False

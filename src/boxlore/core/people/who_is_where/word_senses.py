@@ -97,11 +97,15 @@ def _me(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "me":
         return "me" if reader.joined and not reader.words and stands_for_me(element, further) else ""
     is_maori = element.plain == "me" and len(further) > 1 and further[0].text == "a" and further[1].is_large
+    is_maori = is_maori or (element.text == "me" and bool(further) and further[0].plain in _MAORI_MY)
     if reader.words and is_maori:
         return "and"  # `a Nanny me a Koro`
     if reader.words and element.plain == "me" and further:
         return "and" if further[0].is_large or relation(further[0]) else "me"  # Māori: `Hēmi me Mere`
     return ""
+
+
+_MAORI_MY = ("taku", "toku", "tana", "tona", "aku", "oku")
 
 
 def _joins(element: Element) -> bool:
@@ -140,6 +144,8 @@ def _takes_back(reader: Reader, element: Element, further: Sequence[Element]) ->
 def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.plain == "to" and further and further[0].plain in SEVERAL_OF_THE_NORTH:
         return "word"
+    if element.plain == "son" and reader.words[-1:] and reader.words[-1].kind == "my":
+        return "kin"  # `Tom, their son, and …`, where `son` is `are` in Spanish
     if element.plain == "zijn" and reader.words and is_of_several(reader.words):
         return "verb"  # `De twee jongens zijn Klaas en Wim`, where `zijn` is `his` too
     is_to = element.plain == "to" and reader.words[-1:] and reader.words[-1].plain in table.ROW_CLASSES
