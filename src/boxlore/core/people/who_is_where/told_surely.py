@@ -53,7 +53,7 @@ def ask_of_what_is_no_person(items: Sequence[Item], known: KnownNames) -> None:
     """Let whoever is told with confidence ask, of whom the words as a whole are no name and no description."""
     ask_of_denied(items)
     rows = {item.row for item in items if item.row in ROWS}
-    words = [len(item.person.words.split()) for item in items if item.is_name and item.person.is_person]
+    words = [len(tokens_of(item.person.words)) for item in items if item.is_name and item.person.is_person]
     told_whole = words.count(1) * 2 < len(words) > 2  # most are told by given and family name
     for item in items:
         person = item.person
