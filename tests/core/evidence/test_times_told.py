@@ -226,6 +226,22 @@ def test_an_age_beside_a_name_without_a_verb() -> None:
     record = item("i", people=[shown("Ned Moss", words="Ned, 6 yrs")])
     assert days_of(worked_out([record], PEOPLE, ROWS), "i") == "1930-06-09 1933-06-08"
     ned = shown("Ned Moss")
+    for words, wanted in (
+        ("Ned (6)", "1930-06-09 1933-06-08"), ("Ned - 6", "1930-06-09 1933-06-08"),
+        ("little Ned, c. 6", "1929-06-09 1934-06-08"), ("Ned, who was six", "1930-06-09 1933-06-08"),
+        ("Ned 9 mths", "1925-09-07 1926-10-10"), ("Ned of Elm Row", "1925-06-09 -"), ("Ned 6 Elm Row", "1925-06-09 -"),
+        ("Ned's doll 6", "1925-06-09 -"), ("Ned as a baby", "1925-06-09 1928-06-08"),
+    ):  # fmt: skip
+        beside = shown("Ned Moss", words=words)
+        assert days_of(worked_out([item("i", people=[beside])], PEOPLE, ROWS), "i") == wanted, words
+    for words, wanted in (("Ned 6", "1930-06-09 1933-06-08"), ("Quilla 6", "- -"), ("Ned or Ivy 6", "- -")):
+        unknown = replace(shown(words), person="")
+        assert days_of(worked_out([item("i", people=[unknown])], PEOPLE, ROWS), "i") == wanted, words
+    counted = [shown(name, words=words) for name, words in (("Ned Moss", "Ned 1"), ("Joan Moss", "Joan 2"))]
+    assert days_of(worked_out([item("i", people=counted)], PEOPLE, ROWS), "i") == "1928-03-01 -"
+    for words, wanted in (("nine months", "1925-09-07 1926-10-10"), ("a boy of six", "1925-06-09 -")):
+        second = replace(shown(words), person="")
+        assert days_of(worked_out([item("i", people=[ned, second])], PEOPLE, ROWS), "i") == wanted, words
     for words, number, wanted in (("aastane", 6, "1930-06-09 1933-06-08"), ("Quilla", 6, "1925-06-09 -")):
         numbered = replace(shown(words), person="", number=number)
         assert days_of(worked_out([item("i", people=[ned, numbered])], PEOPLE, ROWS), "i") == wanted, words

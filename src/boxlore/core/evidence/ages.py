@@ -17,6 +17,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from boxlore.core.dates.lexer import lex, nfc
+from boxlore.core.evidence.ages_beside_names import told_beside_names
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_item, weaker, years_after
 from boxlore.core.evidence.even_years import YEAR, days
 from boxlore.core.evidence.events import BESIDE
@@ -48,6 +49,11 @@ def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leani
     read: set[tuple[str, int]] = set()
     for sentence in (part for whole in sentences for part in _one_by_one(whole, leaning, who_is_shown(record))):
         if _AGED.search(sentence.words):
+            for claim, lean in _of_sentence(record, sentence, leaning):
+                read.add((sentence.view.statement, lean.years))
+                yield claim
+    for sentence in told_beside_names(record, leaning):
+        if not any(statement == sentence.view.statement for statement, _ in read):
             for claim, lean in _of_sentence(record, sentence, leaning):
                 read.add((sentence.view.statement, lean.years))
                 yield claim
@@ -117,6 +123,7 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     if is_then or _COMPARED.search(sentence.words):  # “We moved to Elm Row. I was ten.”
         return
     is_told = is_of_somebody or is_of_the_only_one
+    shown = (*shown, *sentence.of)
     for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_told)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
             if not may_be(leaning.person(lean.person), words) or not _is_of_one_alone(words, lean, leaning):
