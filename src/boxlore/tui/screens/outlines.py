@@ -46,8 +46,8 @@ IN_HAND, OTHERS, HERE = (224, 48, 30), (0, 150, 200), (128, 128, 128)
 at its corners too."""
 
 HOW = (
-    "Tab takes the next corner in hand, a digit a whole outline, arrows move it, finer with Shift; or drag it with the "
-    "mouse. a adds one, Del takes it away, + and - zoom, Ctrl+Z takes a step back. Enter takes them, Esc goes back."
+    "Tab takes a corner, a digit a whole outline; arrows move it, finer with Shift; or drag it. a adds one, Del takes "
+    "it away, + and - zoom, Ctrl+Z takes a step back."
 )
 
 
@@ -343,7 +343,7 @@ class OutlineScreen(Screen[None]):
             corners = zip(touch.corners[::2], touch.corners[1::2], strict=True)
             hand.put(touch.outline, touch.corner, as_quad(corners), begun=touch.begun)
         elif touch.do == "take":
-            self.run_worker(self.action_take(), group="taking")
+            self.app.run_worker(self.action_take(), group="taking")  # of the app: this screen goes meanwhile
             return
         elif touch.do == "remove":
             hand.hold(touch.outline)
@@ -359,19 +359,24 @@ class OutlineScreen(Screen[None]):
 
     def action_close(self) -> None:
         """Go back without taking anything in; where something was drawn, once it was said."""
+        if self._may_go("Esc"):
+            self._left()
+
+    def _may_go(self, key: str) -> bool:
         if self.hand.is_changed and not self._asked_to_go:
-            self._tell("Nothing is taken in yet, and what you drew is not kept: Esc once more leaves it.")
+            self._tell(f"Nothing is taken in yet, and what you drew is not kept: {key} once more leaves it.")
             self._asked_to_go = True
-            return
-        self._left()
+            return False
+        return True
 
     async def action_guide(self) -> None:
         """Show the guide."""
         await self.app.push_screen(GuideScreen())
 
     async def action_leave(self) -> None:
-        """Leave the program."""
-        await self.app.run_action("leave")
+        """Leave the program; where something was drawn, once it was said."""
+        if self._may_go("Ctrl+Q"):
+            await self.app.run_action("leave")
 
 
 TITLE = "Prints on a sheet"
