@@ -211,6 +211,20 @@ def test_a_time_of_history_that_an_event_of_the_family_is_called_by_is_asked_abo
         assert bool(reading.ask) == (len(choices) > 1), words
 
 
+def test_a_wedding_that_is_told_of_somebody_else_is_not_offered() -> None:
+    people = Registry(
+        [person("a", "Anna Tamm", spouses=("j",), married=WED), person("j", "Joe Rourke"), person("k", "Kalju Tamm")]
+    )
+    events = [*of_lives(people), FamilyEvent(id="e", kind="marriage", names=("häät",), when=day("1950-12-14"))]
+    for words, is_offered in (
+        ("Kaljus Hochzeit", False), ("le mariage de Kalju", False), ("Hochzeit, Kalju im Anzug", True),
+        ("Annas Hochzeit", True),
+    ):  # fmt: skip
+        for event in events:
+            alone, perhaps = meant_by(words, [event], people, "")
+            assert bool(alone or perhaps) == (is_offered or not event.people), words
+
+
 def test_a_move_of_which_no_place_is_told_may_be_that_to_any_place() -> None:
     moved = FamilyEvent(id="e12", kind="move", names=("kolimine",), when=day("1957-08"))
     alone, perhaps = meant_by("kui me Tartusse kolisime", [moved], {}, "")

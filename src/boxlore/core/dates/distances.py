@@ -32,7 +32,7 @@ class Distances(Operands):
         if self.kinds[self.at] not in _BEGIN_NEAR:
             self.at = begin
             return None
-        if some := self._some_away():
+        if some := self._some_away() or self._of_two_weekdays():
             return some
         if beside_day := _DAY_BESIDE.get(self.kinds[self.at]):
             count = 2 if self.senses[self.at].value == "second" else 0  # “le surlendemain de Noël”
@@ -116,6 +116,20 @@ class Distances(Operands):
             for count in ((least, most) if side > 0 else (most, least))
         ]
         return Expression("between", [Expression("near", [anchor.copy()], distance=distance) for distance in away])
+
+    def _of_two_weekdays(self) -> Expression | None:
+        """“Monday or Tuesday after Easter 1938”: either of them."""
+        at = self.at
+        if self.kinds[at] != "weekday" or self.kinds[at + 1] not in ("or", "slash") or self.kinds[at + 2] != "weekday":
+            return None
+        if not (side := self._side(at + 3)):
+            return None
+        self.at = at + 4
+        anchor = self._operand()
+        days = [int(str(self.senses[place].value)) for place in (at, at + 2)]
+        away = [Distance(side, "weekday", value=day, event=bool(anchor.event)) for day in days]
+        parts = [Expression("near", [anchor.copy()], distance=distance) for distance in away]
+        return Expression("any", [*parts], beside="own")
 
     def _two_counts(self) -> tuple[int, int, str, int] | None:
         """The fewer, the more, their unit, and the place behind them, where a row of words tells two counts; an article

@@ -53,6 +53,22 @@ def _with_half_years(senses: list[Sense]) -> list[Sense]:
     return senses
 
 
+_TWO = 2
+_OR, _NUMBERS = ("or", "slash"), ("day", "ordinal")
+
+
+def _with_paired_days(senses: list[Sense]) -> list[Sense]:
+    """“Saturday or Sunday, 11 or 12 June”, “Sat/Sun 11/12 June”: each day of the week with its number."""
+    at = next(place for place, sense in enumerate(senses) if sense.kind == "weekday")
+    comma = len(senses) > at + 3 and senses[at + 3].kind == "comma"
+    run = [*senses[at : at + 3], *senses[at + 3 + comma : at + 6 + comma]]
+    forms = (("weekday",), _OR, ("weekday",), _NUMBERS, _OR, _NUMBERS)
+    if len(run) < len(forms) or any(sense.kind not in kinds for sense, kinds in zip(run, forms, strict=True)):
+        return senses
+    first, join, last, day, _, other = run
+    return [*senses[:at], first, day, join, last, other, *senses[at + 6 + comma :]]
+
+
 _MAY_BE_NEXT = ("feast", "season", "weekday")
 
 
@@ -76,6 +92,9 @@ class Operands:
         kinds = [sense.kind for sense in senses]
         if not _CHANGING.isdisjoint(kinds):
             senses = _normal(senses)
+            kinds = [sense.kind for sense in senses]
+        if kinds.count("weekday") == _TWO:
+            senses = _with_paired_days(senses)
             kinds = [sense.kind for sense in senses]
         self.senses = senses
         self.count = len(senses)

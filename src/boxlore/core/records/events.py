@@ -126,7 +126,8 @@ def meant_by(
         event = _with_owner(event, people)
         own = _ways(event, people, narrator, told)
         _add(sure, own, pieces, event.edtf, event.name)
-        _add(loose, _hints(event, people, pieces), pieces, event.edtf, event.name)
+        if not (event.told_kind == "marriage" and _is_of_another(event, people, words)):
+            _add(loose, _hints(event, people, pieces), pieces, event.edtf, event.name)
         _add(loose, _in_genitive(event, people, told, alike=True), pieces, event.edtf, event.name)
         _add(loose, _perhaps(event, people, told), pieces, event.edtf, event.name)
         if perhaps_kin:
@@ -141,6 +142,30 @@ def meant_by(
         way: tuple((name, edtf) for edtf, name in dates.items()) for way, dates in several.items() if way not in alone
     }
     return MappingProxyType(alone), MappingProxyType(perhaps)
+
+
+def _is_of_another(event: FamilyEvent, people: Mapping[str, Person], words: str) -> bool:
+    """“Kaljus Hochzeit”, “the wedding of Kalju”: whether a wedding is told that is somebody's who is none of an
+    event's."""
+    if not event.people:
+        return False
+    told = f" {words.casefold().replace('’', chr(39))} "
+    own = {_first(name) for ident in event.people if ident in people for name in _names(people[ident])}
+    others = {_first(name) for person in people.values() for name in _names(person)} - own
+    ways = [
+        way
+        for name in others
+        if name in told
+        for way in (*(f"{name}{ending} {{}}" for ending in ("s", "'s", "'")), *(f"{{}} {of} {name}" for of in _OF))
+    ]
+    return any(f" {way.format(noun)} " in told for way in ways for noun in ALONE["marriage"])
+
+
+def _first(name: str) -> str:
+    return name.split(" ", 1)[0]
+
+
+_OF = ("of", "von", "de", "di", "van", "af", "av")
 
 
 def _by_its_name(
