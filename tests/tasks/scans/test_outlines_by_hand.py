@@ -65,6 +65,8 @@ def test_what_is_drawn_becomes_items_and_the_file_stays(bare: Callable[[int], Pa
         with pytest.raises(WrongUse, match="That is TRA-0001, which is here already"):
             again.hold(0)
             again.remove()
+        with pytest.raises(WrongUse, match="add one beside it"):
+            again.split()
         again.put(0, 2, as_quad([(0.1, 0.1), (0.4, 0.1), (0.45, 0.75), (0.1, 0.7)]))
         again.add()
         assert again.put_right() == ["TRA-0001: its outline is put right."] and len(again.taken()) == 2
@@ -107,6 +109,15 @@ def test_the_mouse_takes_a_corner_else_the_outline_that_it_is_in(hand: OutlinesB
     assert hand.now.outlines[2] == as_quad([(0.7, 0), (1, 0), (1, 0.3), (0.7, 0.3)]) and hand.now.outline == 2
     hand.begin(0, Looked())
     assert len(hand.now.outlines) == 3, "what is found late takes nothing away that was drawn"
+    assert hand.hold(0) and hand.split() and hand.hold(2) and hand.split() and len(hand.now.outlines) == 5
+    assert hand.now.outlines[:2] == (  # across the middle of the longer sides
+        as_quad([(0.1, 0.1), (0.4, 0.1), (0.4, 0.4), (0.1, 0.4)]),
+        as_quad([(0.1, 0.4), (0.4, 0.4), (0.4, 0.7), (0.1, 0.7)]),
+    )
+    assert hand.now.outlines[2][1] == hand.now.outlines[3][0] == (0.7, 0.4) and hand.now.outline == 3
+    assert hand.undo() and hand.undo() and len(hand.now.outlines) == 3
+    hand.let_go()
+    assert not hand.split()
     hand.put(2, 0, as_quad([(0.5, 0.5)] * 4))
     with pytest.raises(WrongUse, match="Outline 3 is too narrow"):
         hand.check()

@@ -202,6 +202,28 @@ class OutlinesByHand:
         self._set(replace(now, outlines=outlines, outline=-1, corner=-1))
         return True
 
+    def split(self) -> bool:
+        """Make two of the outline in hand, across the middle of its longer sides, for prints that touch; the first
+        corner of the second is in hand. False where none is in hand. Raises WrongUse for that of an item here."""
+        now = self.now
+        if (quad := now.in_hand) is None:
+            return False
+        if now.outline < len(now.owners):
+            number = self.collection.store.number_of(now.owners[now.outline])
+            raise WrongUse(f"That is {number}, which is here already: move it, and add one beside it.")
+        across = sum(abs(quad[at][0] - quad[at + 1][0]) for at in (0, 2))
+        down = sum(abs(quad[at][1] - quad[at - 3][1]) for at in (1, 3))
+        first, second, third, fourth = quad
+        if across >= down:
+            upper, lower = _halfway(first, second), _halfway(fourth, third)
+            parts = (first, upper, lower, fourth), (upper, second, third, lower)
+        else:
+            left, right = _halfway(first, fourth), _halfway(second, third)
+            parts = (first, second, right, left), (left, right, third, fourth)
+        outlines = (*now.outlines[: now.outline], *map(as_quad, parts), *now.outlines[now.outline + 1 :])
+        self._set(replace(now, outlines=outlines, outline=now.outline + 1, corner=0))
+        return True
+
     def undo(self) -> bool:
         """Take the last step on this picture back; False where there is none."""
         if len(self._drawn.get(self.at, ())) < 2:
@@ -289,6 +311,10 @@ def _outline_of(shows: Shows, turn: int) -> Quad | None:
     x, y, wide, high = (*shows.area.numbers, 0.0, 0.0)[:4]
     box = ((x, y), (x + wide, y), (x + wide, y + high), (x, y + high))
     return as_quad(seen_at(corner, (), turn) for corner in (corners_of(shows.corners) or box))
+
+
+def _halfway(first: tuple[float, float], second: tuple[float, float]) -> tuple[float, float]:
+    return (first[0] + second[0]) / 2, (first[1] + second[1]) / 2
 
 
 def _box(quad: Quad) -> tuple[float, float, float, float]:

@@ -46,8 +46,8 @@ IN_HAND, OTHERS, HERE = (224, 48, 30), (0, 150, 200), (128, 128, 128)
 at its corners too."""
 
 HOW = (
-    "Tab takes a corner, a digit a whole outline; arrows move it, finer with Shift; or drag it. a adds one, Del takes "
-    "it away, + and - zoom, Ctrl+Z takes a step back."
+    "Tab takes a corner, a digit a whole outline; arrows move it, finer with Shift; or drag it. a adds one, s splits "
+    "one, Del takes it away, + and - zoom, Ctrl+Z: a step back."
 )
 
 
@@ -66,6 +66,7 @@ class OutlineScreen(Screen[None]):
         *[(str(digit), f"hold({digit})") for digit in range(1, 10)],
         ("0", "let_go"),
         ("a,insert", "add"),
+        ("s", "split"),
         ("delete,backspace", "remove"),
         ("enter", "take"),
         ("pagedown", "turn(1)"),
@@ -283,12 +284,19 @@ class OutlineScreen(Screen[None]):
 
     def action_remove(self) -> None:
         """Take the outline in hand away."""
+        self._change(self.hand.remove)
+
+    def action_split(self) -> None:
+        """Make two of the outline in hand, for prints that touch."""
+        self._change(self.hand.split)
+
+    def _change(self, change: Callable[[], bool]) -> None:
         try:
-            removed = self.hand.remove()
+            changed = change()
         except WrongUse as error:
             self._tell(str(error))
             return
-        if removed:
+        if changed:
             self._done()
         else:
             self._tell("Nothing is in hand: a digit takes an outline.")
