@@ -314,6 +314,7 @@ def test_what_a_page_has_no_room_for_stands_at_the_end(pictures, printing, text_
     text = " ".join(text_of(tmp_path / "a.pdf"))
     for word in ("Word19 was said.", "Written on it: “Kärdla 1931”."):
         assert text.count(word) >= len(records), word
+    assert text.count("was said. …") == len(records)  # begun, to the end of a sentence
 
 
 def test_lives_and_other_names_stand_in_the_index(hard, pictures, printing, text_of, tmp_path) -> None:  # type: ignore[no-untyped-def]

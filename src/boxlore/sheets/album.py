@@ -5,6 +5,7 @@ Beside every picture stand its number and its place in the box, at the foot of e
 typesetter measures the words first; `album_layout` then says where everything stands.
 """
 
+import re
 import tempfile
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, replace
@@ -38,6 +39,9 @@ MOST_STORY, BEGINNING = (420, 420, 120), (200, 200, 90)
 """The most letters of stories under a picture, by how brief its words are; and how many letters of longer ones stand
 there, as their beginning. Longer stories are printed at the end of the album.
 """
+
+_END = re.compile(r"[.!?][”“»\"’)]*(?= )")
+"""Where a sentence ends before another word."""
 
 NO_NOTES = 1
 """How brief words must be that leave away what is written on a photograph and what is worked out: it stands at the end
@@ -257,8 +261,15 @@ def _short(record: Record, printing: Printing, most: int) -> list[dict[str, str]
     if not most:
         return [in_language(story, captions.sentence(story.words), printing) for story in stories]
     words = captions.one_line(stories[0].words)
-    beginning = words if len(words) <= most else f"{words[:most].rsplit(' ', 1)[0]} …"
+    beginning = words if len(words) <= most else f"{_begun(words[:most])} …"
     return [in_language(stories[0], captions.sentence(beginning), printing)]
+
+
+def _begun(words: str) -> str:
+    """The words to the end of a sentence, where they are a third of them at least; else to the end of a word."""
+    sentences = [end.end() for end in _END.finditer(words)]
+    at_end = sentences and sentences[-1] > len(words) / 3
+    return words[: sentences[-1]] if at_end else words.rsplit(" ", 1)[0]
 
 
 def _long(record: Record, printing: Printing) -> dict[str, Any]:

@@ -32,7 +32,7 @@ WANTED = 0.54
 LEAST = 0.46
 """The part of the paper below which a page is mostly words, with what is lost in measuring."""
 
-BRIEFER = (0.0, 0.1, 1.0)
+BRIEFER = (0.0, 0.1, 2.0)
 """What it costs a page that its words are none, one or two steps briefer: little for what nobody misses beside a
 picture, much for a story that is only begun there.
 """
