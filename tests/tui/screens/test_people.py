@@ -379,7 +379,7 @@ def test_check_leads_to_the_photograph_at_its_question(run: Run, collection: Col
             await hands.choose("Put right", "Check")
             await hands.until("Esc back")
             assert "Check · most worth doing first" in hands.text
-            assert "do Box 7 is PVC: house it in" in hands.text  # done, not asked; and named once
+            assert "do Box 7 is PVC: house what is in it in" in hands.text  # done, not asked; and named once
             await hands.press("tab")
             while not re.search(r"▸ ask \d+ × TRA-0001 Nobody has said when", shown := hands.text):
                 await hands.press("down")

@@ -99,7 +99,7 @@ def _attached(item: Housed) -> Iterator[Finding]:
 def _material(item: Housed) -> Iterator[Finding]:
     for material in materials_in(item.enclosure):
         if material.good is not Good.GOOD:
-            yield _bad(f"Its enclosure is {_named(material)}", material)
+            yield _bad(f"Its enclosure is {_named(material)}: house it", material)
 
 
 def _named(material: EnclosureMaterial) -> str:
@@ -109,17 +109,17 @@ def _named(material: EnclosureMaterial) -> str:
 
 def _bad(subject: str, material: EnclosureMaterial) -> Finding:
     """The finding about a bad or disputed material, and how severe it is; `subject` begins its sentence (`Its
-    enclosure is PVC`)."""
+    enclosure is PVC: house it`)."""
     rule = f"housing.{material.name.replace(' ', '-')}"
     if material.good is Good.DISPUTED:
         because = (material.why, f"Sources disagree: {material.source}; {material.otherwise}.")
         return make_finding(
-            rule, Severity.NOTE, f"{subject}: polyester or polypropylene are good by all.", material.source, *because
+            rule, Severity.NOTE, f"{subject} in polyester or polypropylene, good by all.", material.source, *because
         )
     return make_finding(
         rule,
         Severity.ASK,
-        f"{subject}: house it in polyester, polypropylene or tested paper.",
+        f"{subject} in polyester, polypropylene or tested paper.",
         material.source,
         material.why,
     )
@@ -181,7 +181,7 @@ def _untested(container: Container) -> Iterator[Finding]:
 def _container_material(container: Container) -> Iterator[Finding]:
     for material in materials_in(container.materials):
         if material.good is not Good.GOOD:
-            yield _bad(f"{container.mark.long} is {_named(material)}", material)
+            yield _bad(f"{container.mark.long} is {_named(material)}: house what is in it", material)
 
 
 def _fullness(container: Container) -> Iterator[Finding]:

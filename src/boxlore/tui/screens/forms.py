@@ -126,6 +126,8 @@ class Form(Card):
         self._said, self._above, self._shown = "", above, ""
         self._begun = self._answers()
         """The answers before anything was typed; of a form that opens again, those of the first time."""
+        self._wrong = self._begun
+        """The answers that the fault is about."""
         self._fault = Line(classes="fault")
         self._lines = VerticalScroll(can_focus=False)
 
@@ -173,6 +175,12 @@ class Form(Card):
             self._show_hint(at)
         self.set_focus(self._words[self._first])
         self._say(self._said)
+
+    def on_text_area_changed(self) -> None:
+        """Another answer is being typed: what was wrong with the earlier one is said no more."""
+        if self._said and self._answers() != self._wrong:
+            self._said = ""
+            self._say("")
 
     def on_resize(self) -> None:
         self._fit()
