@@ -90,7 +90,7 @@ def put_right(day: Day, count: int) -> None:
 
 def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
     """A printed sheet and the copies, or `every` sheet and a transfer too, each as its form proposes it."""
-    of_items = f"{count} photographs", f"{count} slips", f"labels for {count} items", f"{count} photographs"
+    of_items = f"{count} photographs", f"{count} slips", f"labels for {count} photographs", f"{count} photographs"
     for key, said in zip("1234", of_items, strict=True):
         if key != "2" and not IN_CI:
             continue
