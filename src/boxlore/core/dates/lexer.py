@@ -107,6 +107,18 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
     return tokens
 
 
+def _is_numbered(tokens: list[Token], pieces: list[Piece], at: int) -> bool:
+    """“No. 1936”, “12 May 1938 no 3”: whether a number stands behind “no”; without a full stop one of three digits at
+    most, behind a date."""
+    if at + 1 < len(pieces) and pieces[at + 1][0] == ".":
+        return at + 2 < len(pieces) and pieces[at + 2][1] == "digits"
+    is_number = at + 1 < len(pieces) and pieces[at + 1][1] == "digits" and len(pieces[at + 1][0]) < len("1938")
+    return is_number and bool(tokens) and tokens[-1].is_any(_BEFORE_A_NUMBER)
+
+
+_BEFORE_A_NUMBER = frozenset(("month", "year", "short", "dates"))
+
+
 _SMALL_O = frozenset("ºª")
 _BEFORE_A_CORRECTION = frozenset(("comma", "dash", "query", "correction"))
 
@@ -138,8 +150,7 @@ def _by_neighbours(tokens: list[Token], pieces: list[Piece], at: int, text: str,
     if (
         piece == "no"
         and (not tokens or tokens[-1].senses[0].kind not in _BEFORE_A_CORRECTION)
-        and [part[1] for part in pieces[at + 1 : at + 3]] == ["sign", "digits"]
-        and pieces[at + 1][0] == "."
+        and _is_numbered(tokens, pieces, at)
     ):
         tokens.append(Token((Sense("numbered"),), start, end))  # “No. 1936”
         return at + 1
@@ -159,6 +170,8 @@ def _sign(tokens: list[Token], pieces: list[Piece], at: int, words: str, root: N
             return SIGNS["/"], at  # “11 (24) June 1912”, “10 April (23 April) 1905”
     elif piece == "-" and (short := _short_year(pieces, at, words)):
         return short, at + 1
+    elif piece == "#" and at < len(pieces) and pieces[at][1] == "digits":
+        return (Sense("numbered"),), at  # “May 1938 #3”
     return SIGNS.get(piece, _NAME), at
 
 
@@ -323,7 +336,7 @@ def _short_year(pieces: list[Piece], at: int, words: str) -> Senses | None:
     return (Sense("short", piece),)
 
 
-_BY_WHAT_FOLLOWS = ("(", "-")
+_BY_WHAT_FOLLOWS = ("(", "-", "#")
 """Signs that say by what stands behind them what they are."""
 _NO_PIECE: Piece = ("", None, -1, -1)
 

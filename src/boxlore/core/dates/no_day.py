@@ -20,9 +20,11 @@ _SIGNS = (":", ")", " - ", " – ", " — ")
 def number_of_no_day(tokens: list[Token], words: str) -> tuple[int, int] | None:
     """The places of the tokens, from the first to the one behind the last, without which a month is left of words in
     which a number before it may be none of its days; None for other words."""
-    for at, token in enumerate(tokens[:-1]):
+    for at, token in enumerate(tokens):
         if not token.is_any(_DAY):
             continue
+        if _stands_in_brackets(token, words) and not tokens[at - 1].is_any(_OTHERS):
+            return at, at + 1  # “May 1938 (3)”
         behind = next((place for place in range(at + 1, len(tokens)) if not _is_passed_over(tokens[place])), at)
         if behind == at or not tokens[behind].is_any(_MONTH):
             continue
@@ -34,6 +36,14 @@ def number_of_no_day(tokens: list[Token], words: str) -> tuple[int, int] | None:
         if words[token.start].isdigit() and any(sign in words[token.end : tokens[behind].start] for sign in _SIGNS):
             return at, behind
     return None
+
+
+def _stands_in_brackets(token: Token, words: str) -> bool:
+    return words[token.start - 1 : token.start] == "(" and words[token.end : token.end + 1] == ")"
+
+
+_OTHERS = frozenset(("day", "ordinal", "slash"))
+"""What stands before a day of the other calendar in brackets: “12 (25) June”."""
 
 
 def _is_passed_over(token: Token) -> bool:
