@@ -81,5 +81,6 @@ def find_told(collection: Collection, text: str, field: str) -> Subject:
         return find_item(collection, text)
     if field not in TOLD_OF_THE_WHOLE:
         words = f"“{field[:30]}” is not told of the whole collection."
-        raise WrongUse(words, f"That are {', '.join(TOLD_OF_THE_WHOLE)}; settings such as its title: boxlore.toml.")
+        told = ", ".join(TOLD_OF_THE_WHOLE)
+        raise WrongUse(words, f"Of the whole are told: {told}. Its title and other settings stand in boxlore.toml.")
     return Subject(Kind.COLLECTION, collection.id)
