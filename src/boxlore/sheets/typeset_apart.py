@@ -15,7 +15,7 @@ from boxlore.core.errors import CouldNot
 def typeset_apart(sources: Mapping[str, bytes], fonts: Mapping[str, Any], how: Mapping[str, Any]) -> bytes:
     """The PDF of these sources, with what `typst.Fonts` and `typst.compile` take. Raises CouldNot where it was not
     made."""
-    command = [sys.executable, "-m", "boxlore.sheets.typeset_apart"]
+    command = [sys.executable, "-P", "-m", "boxlore.sheets.typeset_apart"]  # -P: no module of the folder one is in
     wanted = pickle.dumps((dict(sources), dict(fonts), dict(how)))
     done = subprocess.run(command, input=wanted, capture_output=True, check=False)
     if done.returncode:
