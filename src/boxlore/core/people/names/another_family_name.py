@@ -25,7 +25,7 @@ _GO_WITH = frozenset(
 )
 """Small words that say nothing of when somebody bore the name."""
 
-AT_BIRTH = frozenset(
+_AT_BIRTH = frozenset(
     "was were maiden born birth formerly once miss unmarried single war geborene geborener geb geboren fruher "
     "ehemals fraulein madchenname ledig oli neiuna neiupolves neiupolvenimi neiu preili sundis sundinud etait "
     "fut nee jeune fille mademoiselle mlle autrefois era soltera nacida senorita nubile nata signorina nascida "
@@ -44,6 +44,9 @@ _BEFORE = frozenset(
     "before vor avant enne antes prima voor for fore innan ennen до przed pred pirms pries elott".split()
 )
 """`before`, of a name at birth where a word of marrying stands beside it."""
+
+NOUNS_OF_BIRTH = ("madchenname", "geburtsname", "meisjesnaam", "pigenavn", "pikenavn", "flicknamn", "tyttonimi")
+"""Those of them that are nouns, written large or small."""
 
 SHORTENED_EARLIER = ("prev", "tidl", "vorm", "ehem", "dawn", "drv")
 """Words of a name had earlier, shortened with a point."""
@@ -74,9 +77,9 @@ def another_family_name(tokens: Sequence[Token]) -> tuple[str, Sequence[Token]]:
     before, name, behind = tokens[: large[0]], tokens[large[0] : large[-1] + 1], tokens[large[-1] + 1 :]
     first, said = {token.plain for token in before}, {token.plain for token in (*before, *behind)}
     is_family = not (name[-1].is_given and len(name) == 1) and not words_of.KIN_WORDS.keys() & {it.plain for it in name}
-    if not (said and said <= _GO_WITH | AT_BIRTH | _BEFORE | _OF_MARRYING and is_family):
+    if not (said and said <= _GO_WITH | _AT_BIRTH | _BEFORE | _OF_MARRYING and is_family):
         return "", ()
-    at_birth = bool(said & AT_BIRTH or (said & _BEFORE and said & _OF_MARRYING))
+    at_birth = bool(said & _AT_BIRTH or (said & _BEFORE and said & _OF_MARRYING))
     at_birth = at_birth or (not behind and [token.text for token in before] in _EARLIER_ALONE)
     is_now = "now" in said and not at_birth and bool(before)  # `she's Burns now`
     if (first & _BY_MARRIAGE or is_now) and not said & _BEFORE:
@@ -92,7 +95,7 @@ _ARTICLES = frozenset("a an une una uma een en egy one".split())
 
 def _is_name(token: Token) -> bool:
     """Whether a word is a name: written large, and none that goes with one."""
-    is_word = token.plain in AT_BIRTH or token.plain in _BY_MARRIAGE or token.plain in words_of.TITLES
+    is_word = token.plain in _AT_BIRTH or token.plain in _BY_MARRIAGE or token.plain in words_of.TITLES
     return not token.is_small and not token.is_initial and not is_word
 
 

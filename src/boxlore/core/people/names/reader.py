@@ -40,7 +40,7 @@ from typing import Any
 
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
-from boxlore.core.people.names.another_family_name import AT_BIRTH, another_family_name
+from boxlore.core.people.names.another_family_name import NOUNS_OF_BIRTH, another_family_name
 from boxlore.core.people.names.fathers_names import marks_child, tells_father
 from boxlore.core.people.names.forms import full_names_of, may_be_called
 from boxlore.core.people.names.frame import Frame
@@ -278,7 +278,7 @@ def _commas(frame: Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[To
 
 def _may_tell_another(piece: Sequence[Token]) -> bool:
     """Whether words are no name before the small ones: `a Tuttle before she married`, `Mädchenname Vogel`."""
-    return piece[0].is_small or (piece[-1].is_small and not piece[0].is_given) or piece[0].plain in AT_BIRTH
+    return piece[0].is_small or (piece[-1].is_small and not piece[0].is_given) or piece[0].plain in NOUNS_OF_BIRTH
 
 
 def _is_called(piece: Sequence[Token]) -> bool:

@@ -76,6 +76,9 @@ def _is_held(token: Token) -> bool:
 def _is_between_names(tokens: Sequence[Token], at: int) -> bool:
     """Whether `of`, which is `or` in Dutch, or `o` stands before a given name: `Anna Visser of Truus`."""
     is_titled = at == 1 and (tokens[0].plain in TITLES or tokens[0].plain in RELIGIOUS_TITLES)
+    joins = tokens[at].text in ("e", "y", "i") and tokens[-1].is_given and tokens[-1].plain not in FAMILY_TOO
+    if joins and at < len(tokens) - 2 and not tokens[at + 1].is_particle:
+        return True  # `Dona Maria e Seu João`
     is_called = tokens[at + 1].is_given or tokens[at + 1].plain in KIN_WORDS or tokens[at + 1].plain in TITLES
     return tokens[at].text in ("of", "o") and is_called and not is_titled
 
@@ -106,7 +109,9 @@ def _listed(words: str) -> Iterator[Sequence[Token]]:
     """The names between commas, where the first two end in one family name: `Ona Butkienė, Stasė Butkienė`."""
     pieces = [tokens for piece in _ASIDE.sub(" ", words).split(",") if (tokens := tokens_of(piece))]
     ends = [piece[-1].plain for piece in pieces[:2] if len(piece) > 1 and not piece[0].is_small]
-    if len(ends) > 1 and ends[0] == ends[1]:
+    whole = [piece for piece in pieces[1:] if len(piece) > 1 and piece[0].is_given and _is_of_a_family(piece[-1])]
+    is_list = whole and (len(whole) > 1 or pieces[0][0].is_given) and not any(token.is_small for token in whole[0])
+    if (len(ends) > 1 and ends[0] == ends[1]) or is_list:
         yield from pieces
 
 
@@ -122,7 +127,8 @@ def _counted_by_letters(tokens: Sequence[Token]) -> Iterator[Sequence[Token]]:
 def _begins_another(tokens: Sequence[Token], begins: int, at: int) -> bool:
     before, token, behind = tokens[at - 1], tokens[at], tokens[at + 1 : at + 2]
     is_named = any(name.is_given for name in tokens[begins:at])  # of `Great Aunt Sophie` none is
-    leads = is_named and not marks_child(token) and (token.plain in KIN_WORDS or token.plain in WIFE_TITLES)
+    is_title = token.plain in WIFE_TITLES or token.plain in _TITLES_OF_MEN
+    leads = is_named and not marks_child(token) and (token.plain in KIN_WORDS or is_title)
     if is_named and not behind and token.plain in KIN_ALONE and not (token.is_given or token.is_small):
         return True  # `Auntie Nora Mum`
     if leads and behind and not (behind[0].is_small or token.is_given or token.is_particle or token.is_initial):
@@ -130,10 +136,15 @@ def _begins_another(tokens: Sequence[Token], begins: int, at: int) -> bool:
     sexes = (WOMEN_ALONE, MEN_ALONE)
     names = {name.plain for name in tokens[begins:at]}
     is_other = any(names & one and token.plain in other for one, other in (sexes, sexes[::-1]))
-    has_particle = tokens[begins].is_given and any(name.is_particle for name in tokens[begins:at])
+    has_particle = any(name.is_particle for name in tokens[begins:at]) or len(tokens) > _MOST_OF_ONE
+    has_particle = has_particle and tokens[begins].is_given
     ends = next((name for name in tokens[at + 1 :] if not name.is_particle), token)
     goes_on = has_particle and _is_of_a_family(before) and token.is_given and token.plain not in FAMILY_TOO
     return bool(behind) and (is_other or (goes_on and _is_of_a_family(ends)))
+
+
+_MOST_OF_ONE = 4
+_TITLES_OF_MEN = ("mr", "herr", "hr", "monsieur", "signor", "senor", "meneer", "harra", "herra")
 
 
 def _is_of_a_family(token: Token) -> bool:

@@ -41,6 +41,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from itertools import pairwise
 
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
@@ -151,9 +152,27 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     mark_parents(items)
     ask_of_kin_or_names(items, known)
     ask_of_own_sides(items)
+    turns = _turns_midway(elements)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals, directed=reader.is_directed))
+    if turns:
+        people = tuple(replace(person, position=0) for person in people)
     return WhoTold(people, reader.placed, tuple(takers.people), tuple(told_in_remarks(items, known)))
 
+
+def _turns_midway(elements: Sequence[Element]) -> bool:
+    """Whether it is told that a row goes the other way, or two directions before anybody: nobody's place is sure."""
+    if any(element.plain in _THE_OTHER_WAY for element in elements):
+        return True
+    told = [element for element in elements if element.kind in ("ltr", "rtl") or element.is_large]
+    pairs = pairwise(element.kind for element in told[bool(told) and told[0].start == 0 and told[0].kind == "word" :])
+    return any({first, second} == {"ltr", "rtl"} for first, second in pairs)
+
+
+_THE_OTHER_WAY = frozenset(
+    "reversed umgekehrt andersherum umberpoordult vastupidi inversement omgekeerd omvendt omvant tvartom painvastoin "
+    "наоборот odwrotnie otradi atvirksciai naopak".split()
+)
+"""Words that turn the order of a row round."""
 
 _DEDICATED = ("to", "for", "an", "fur", "a", "para", "per", "aan", "voor", "til", "till", "dla", "для")
 _WITH_LOVE = (

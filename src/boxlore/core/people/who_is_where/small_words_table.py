@@ -4,7 +4,7 @@ Folded (`core.statements.fold`), of every language together. Common practice of 
 """
 
 LEADS = frozenset(
-    "definitely certainly surely sicher kindlasti only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
+    "starting beginning angefangen beginnend commencant empezando cominciando comecando alustades definitely certainly surely sicher kindlasti only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
     "then next but also first finally lastly and we have dann danach aber siis aga puis ensuite mais luego despues pero "
     "poi depois mas dan daarna maar derefter men deretter sedan sitten mutta ko затем потом а но potem ale tad tada bet "
     "sondern vaid sino vaan lecz hanem pak potom".split()

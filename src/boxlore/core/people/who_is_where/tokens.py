@@ -269,7 +269,9 @@ def _elements(words: Sequence[Word]) -> Iterator[Element]:
     while at < len(words):
         word, start, end = words[at]
         kind, length, phrase = _longest(plain, words, at, is_shouted=is_shouted)
-        if length == 1 and (exactly := small_words.BEFORE_EXACTLY.get(word)):
+        if word in _ROW_LETTERS and at + 1 < len(words) and words[at + 1][0] in (":", "("):
+            yield Element(_ROW_LETTERS[word], word, start, end)  # `BR (l-r): …`
+        elif length == 1 and (exactly := small_words.BEFORE_EXACTLY.get(word)):
             yield Element(exactly, word, start, end)
         elif kind:
             end = words[at + length - 1][2]
@@ -287,6 +289,10 @@ def _elements(words: Sequence[Word]) -> Iterator[Element]:
         else:
             yield Element(_MARKS.get(word, "word"), word, start, end)
         at += length
+
+
+_ROW_LETTERS = {"BR": "back", "FR": "front", "MR": "middle"}
+"""Rows by their letters, before a colon or a bracket."""
 
 
 def _is_a_gap(words: Sequence[Word], at: int) -> bool:
@@ -355,6 +361,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue  # French, where `a` joins in Czech and Polish
         if kind == "my" and _is_a_name_before_another(words, at):
             continue
+        if kind == "my" and words[at][0] == "Seu" and words[end : end + 1] and words[end][0][:1].isupper():
+            continue  # `Dona Maria e Seu João`
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
             continue  # `Dr. med.`
         counts = kind.startswith("ordinal") and _is_before_a_side(plain, at)  # `Prima da sinistra`, also a cousin
