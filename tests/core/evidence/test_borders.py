@@ -15,6 +15,7 @@ BORDERS = (
     ("note", "servale trükitud mai 1958", "1956-05-01 1958-05-31"),
     ("inscription", "AUG 1961", "1959-08-01 1961-08-31"),
     ("inscription", "1961", "1959-01-01 1961-12-31"),
+    ("inscription", "AUG 57", "1955-08-01 1957-08-31"),
     # no date, several, or one that is of something else
     ("note", "the border says HAPPY 56", "- -"),
     ("note", "a deckle edge, printed in the 1950s", "1920-01-01 -"),  # of the edge alone
@@ -25,6 +26,10 @@ BORDERS = (
     ("note", "nothing is printed on the border", "- -"),
     ("inscription", "Bought for Ivy in August 1961 at the fair", "- -"),
     ("inscription", "sometime", "- -"),
+    ("inscription", "Tel. 1938", "- -"),
+    ("inscription", "Neg. 1922", "- -"),
+    ("inscription", "In memory of 1918", "- -"),
+    ("inscription", "Christmas 1936", "1934-12-25 1936-12-25"),
 )
 
 

@@ -8,7 +8,7 @@ source).
 
 from dataclasses import replace
 
-from tests.core.evidence.family import days_of, item, shown, told, worked_out
+from tests.core.evidence.family import BACK, days_of, item, shown, told, worked_out
 from tests.core.evidence.test_leaning import EMMA, MOVE, NED_TELLS, PEOPLE, ROWS, SAILING
 from tests.every_row import every_row
 
@@ -160,6 +160,18 @@ REVERSED = (
     ("Before my time.", "Ivy Lang", "1900-05-03 1925-06-09"),
     ("On the porch, a few months before Emma died, with the dog.", "Emma Fry", "1929-06-02 1929-12-07"),
     ("We moved to Elm Row.", "Ivy Lang", "1900-05-03 -"),
+    ("Taken the day Ned was born.", "Ivy Lang", "1925-05-08 1925-07-11"),
+    ("The year Ned was born.", "Ivy Lang", "1924-12-25 1926-01-07"),
+    ("Ned war noch kein Jahr alt.", "Ned Moss", "1925-06-09 1927-06-08"),
+    ("Before she married Tom.", "Ivy Lang", "1900-05-03 1922-08-10"),
+    ("The winter Emma died.", "Ivy Lang", "1928-11-24 1930-03-06"),
+    ("Ivy looks about five, but she was really nine.", "Ivy Lang", "1900-05-03 -"),
+    ("The album says Ivy is 45; in truth she was 55.", "Ivy Lang", "1900-05-03 -"),
+    ("It is wrongly labelled: “Ivy aged fifteen”.", "Ivy Lang", "1900-05-03 -"),
+    ("Wrongly noted: before the fire.", "Ivy Lang", "1900-05-03 -"),
+    ("Before the fire. Really.", "Ivy Lang", "1900-05-03 -"),
+    ("Ivy was fifteen. That is what Tom says. I say twenty-five.", "Ivy Lang", "1914-05-03 1917-05-02"),
+    ("Ned tiene cinco años.", "Ned Moss", "1929-06-09 1932-06-08"),
     ("During the fire.", "Ivy Lang", "1930-11-30 1932-02-01"),
     # kept by custom, told in a story
     ("My first day at school.", "Ned Moss", "1928-06-09 1936-06-08"),
@@ -226,6 +238,9 @@ def test_an_age_beside_a_name_without_a_verb() -> None:
     record = item("i", people=[shown("Ned Moss", words="Ned, 6 yrs")])
     assert days_of(worked_out([record], PEOPLE, ROWS), "i") == "1930-06-09 1933-06-08"
     ned = shown("Ned Moss")
+    for words, wanted in (("N. Moss aged 14", "1938-06-09 1941-06-08"), ("I. Moss aged 14", "1925-06-09 -")):
+        written = told("inscription", words, source=BACK)
+        assert days_of(worked_out([item("i", written, people=[ned])], PEOPLE, ROWS), "i") == wanted, words
     for words, wanted in (
         ("Ned (6)", "1930-06-09 1933-06-08"), ("Ned - 6", "1930-06-09 1933-06-08"),
         ("little Ned, c. 6", "1929-06-09 1934-06-08"), ("Ned, who was six", "1930-06-09 1933-06-08"),

@@ -48,7 +48,7 @@ _AGED = re.compile(
 def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leaning: Leaning) -> Iterator[Claim]:
     read: set[tuple[str, int]] = set()
     for sentence in (part for whole in sentences for part in _one_by_one(whole, leaning, who_is_shown(record))):
-        if _AGED.search(sentence.words):
+        if _AGED.search(sentence.words) and not TAKEN_BACK.search(sentence.view.words):
             for claim, lean in _of_sentence(record, sentence, leaning):
                 read.add((sentence.view.statement, lean.years))
                 yield claim
@@ -58,7 +58,7 @@ def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leani
                 read.add((sentence.view.statement, lean.years))
                 yield claim
     for view, age, person in whose_ages(record, people):
-        is_denied = _IT_IS_NOT.search(view.words) or has_something_denied(view.words)
+        is_denied = _IT_IS_NOT.search(view.words) or has_something_denied(view.words) or TAKEN_BACK.search(view.words)
         if (view.statement, age.years) in read or is_denied:
             continue
         limits = _limits(record, of_birth(person.id), age.years, is_about=bool(age.slack))
@@ -77,7 +77,8 @@ def _one_by_one(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> I
     """The parts of “David was three, Judy seven and Peter ten”, each with its verb; “about nine” with the name of the
     only one who is there; any other sentence as it is."""
     only = leaning.person(shown[0]) if len(shown) == 1 else None
-    if only is not None and sentence.view.field == "story" and _is_an_estimate(sentence.words):
+    is_alone = sentence.is_first and sentence.view.field == "story"
+    if only is not None and is_alone and _is_an_estimate(sentence.words):
         yield replace(sentence, words=f"{only.name} was {sentence.words[:1].lower()}{sentence.words[1:]}")
         return
     parts = [_EACH.fullmatch(part) for part in _LISTED.split(sentence.words)]
@@ -128,7 +129,8 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
             if not may_be(leaning.person(lean.person), words) or not _is_of_one_alone(words, lean, leaning):
                 continue
-            if not _counts(lean, sentence, shown, teller, leaning):
+            is_said = lean.person == teller and bool(_I_SAY.match(sentence.words))  # “I say twenty-five”, of another
+            if is_said or not _counts(lean, sentence, shown, teller, leaning):
                 continue
             claim = told(sentence.view, f"{lean.name} in {record.number}: “{one_line(sentence.words)}”")
             is_likely = lean.is_asked or lean.is_about or lean.years < 0 or sentence.view.field == "story"
@@ -223,6 +225,14 @@ _COMPARED = re.compile(
     r"\b(?:years?|jahre|aastat|ans|år) (?:older|younger|jünger|älter|noorem|vanem|plus|yngre|äldre|eldre)\b",
     re.IGNORECASE,
 )
+TAKEN_BACK = re.compile(
+    r"\b(?:really|actually|in truth|in fact|in reality|wrongly|mislabel\w*|taken for|"
+    r"(?:tiny|small|big|tall|old|young) for "
+    r"(?:his|her) age|but (?:she|he|i) was|in wirklichkeit|eigentlich|tatsächlich|tegelikult|en réalité|en realidad|"
+    r"i verkligheten|egentlig)\b",
+    re.IGNORECASE,
+)
+"""That what was told of an age is taken back where it is told: “looks about five, but she was really nine”."""
 _IT_IS_NOT = re.compile(r"\b(?:(?:is|was)n['’]t|(?:is|was) not) (?:her|him|she|he|me)\b", re.IGNORECASE)
 """That somebody whose age was told is not the one who is in the picture."""
 _SAYS = re.compile(
@@ -230,6 +240,7 @@ _SAYS = re.compile(
     re.IGNORECASE,
 )
 """Who has said what is told of the picture; what was said without pointing at it may be of any time."""
+_I_SAY = re.compile(r"I (?:say|said|think|guess|reckon|believe)\b", re.IGNORECASE)
 _SHE = re.compile(r"(?:she|he|er|sie|elle|il|ta|hon|han|hun|hän)\b", re.IGNORECASE)
 _OF_HERSELF = re.compile(r"^(?:she|he) (?=(?:was|is|looks)\b)", re.IGNORECASE)
 _AGE_ALONE = re.compile(r"(?P<who>[\w'’ ]{1,40}), (?P<age>\d{1,2}|[^\W\d_]+(?:-[^\W\d_]+)?)(?: years old)?\Z")
@@ -274,6 +285,8 @@ _IS = (
     (re.compile(r"\bcannot be (?:any )?more than\b", re.IGNORECASE), "was no more than"),
     (re.compile(r"\b(?:is|be) (?=(?:about |only |just |maybe |perhaps |some )?\w)", re.IGNORECASE), "was "),
     (re.compile(r"\bbetween (\w+) and (\w+)\b", re.IGNORECASE), r"\1 or \2"),
+    (re.compile(r"\btiene (?=.*\baños?\b)"), "tenía "), (re.compile(r"\btem (?=.*\banos?\b)"), "tinha "),
+    (re.compile(r"\bha (?=.*\bann[oi]\b)"), "aveva "), (re.compile(r"\bär (?=.*\bår\b)"), "var "),
     (re.compile(r"\bist\b"), "war"), (re.compile(r"\bon (?=\w+[ -]?aastane)"), "oli "),
 )  # fmt: skip
 """What is told of a picture is told in the present as well; the reader of dates has the past."""

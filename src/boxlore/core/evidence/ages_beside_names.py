@@ -43,6 +43,7 @@ def told_beside_names(record: Record, leaning: Leaning) -> Iterator[Sentence]:
     numbers = [int(match[1]) for _, words in rows if (match := re.search(r"[ (](\d{1,3})\)?$", words))]
     if len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1)):
         return
+    yield from _inscribed(record, leaning)
     before: Person | None = None
     for shown, words in rows:
         person = leaning.person(shown.person) or _only_one(words, leaning)
@@ -52,6 +53,24 @@ def told_beside_names(record: Record, leaning: Leaning) -> Iterator[Sentence]:
         if person is not None and (told := _as_told(person.name, rest)):
             yield Sentence(view=shown.told, words=told, of=(person.id,))
         before = person
+
+
+_BY_AN_INITIAL = re.compile(r"^(?P<initial>[^\W\d_])\. ?(?P<name>[^\W\d_]+),? (?P<rest>aged? .+)$")
+
+
+def _inscribed(record: Record, leaning: Leaning) -> Iterator[Sentence]:
+    """“R. Marsh aged 14” on the back, where she alone is in the picture."""
+    persons = [leaning.person(shown.person) for shown in record.shown()]
+    only = persons[0] if len(persons) == 1 else None
+    for view in record.all("inscription") if only is not None else ():
+        match = _BY_AN_INITIAL.match(one_line(view.words))
+        if (
+            only
+            and match
+            and match["name"].casefold() in pieces_of_names([only])
+            and only.name.startswith(match["initial"])
+        ):
+            yield Sentence(view=view, words=_as_told(only.name, match["rest"]), of=(only.id,))
 
 
 def _only_one(words: str, leaning: Leaning) -> Person | None:

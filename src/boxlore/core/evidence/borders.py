@@ -14,6 +14,7 @@ from dataclasses import replace
 from boxlore.core.dates import phrases
 from boxlore.core.dates.edtf import parsed
 from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.phrases import PhraseSettings
 from boxlore.core.evidence.claims import Claim, dated, of_item, weaker
 from boxlore.core.evidence.even_years import YEAR
@@ -47,15 +48,32 @@ _IN_PRINT = re.compile(
 def clues(record: Record, sentences: Sequence[Sentence], settings: PhraseSettings) -> Iterator[Claim]:
     of_the_thing = [(one_line(view.words), view) for name in TOLD for view in record.all(name)]
     for words, view in (*((sentence.words, sentence.view) for sentence in sentences), *of_the_thing):
-        if view.source.said is Said.INSCRIPTION and view.field == "inscription":
-            read = phrases.read(words, settings)
-            edtf = read.edtf if read.edtf is not None and not read.ask and _IN_PRINT.search(words) else None
-        elif clause := next(filter(_is_of_a_border, re.split(r"[,;]\s", words)), ""):
-            edtf = printed(clause, settings)
-        else:
-            continue
-        if edtf is not None:
+        clause = next(filter(_is_of_a_border, re.split(r"[,;]\s", words)), "")
+        if (edtf := printed(clause, settings)) is not None:
             yield _developed(record, view, words, edtf)
+    for view in record.all("inscription"):
+        words = one_line(view.words)
+        if view.source.said is Said.INSCRIPTION and (edtf := _written(words, settings)) is not None:
+            yield _developed(record, view, words, edtf)
+
+
+def _written(words: str, settings: PhraseSettings) -> Edtf | None:
+    """The date that words are and no more, “AUG 57” too."""
+    read = phrases.read(words, settings)
+    if read.edtf is not None and not read.ask and _is_a_date_alone(words):
+        return read.edtf
+    match = _IN_PRINT.fullmatch(words.strip(" .•·*"))
+    return _month_in(match, settings) if match else None
+
+
+def _is_a_date_alone(words: str) -> bool:
+    """Whether a year is written with words of a date alone: “Tel. 1938” and “Neg. 1922” are none."""
+    text = nfc(words)
+    said = [token for token in lex(text) if any(sign.isalpha() for sign in text[token.start : token.end])]
+    return bool(_IN_PRINT.search(words)) and all(token.is_any(_OF_A_DATE) for token in said)
+
+
+_OF_A_DATE = frozenset(("month", "feast", "season", "weekday", "about"))
 
 
 def _is_of_a_border(words: str) -> bool:
@@ -67,16 +85,17 @@ def printed(words: str, settings: PhraseSettings) -> Edtf | None:
     found: dict[str, Edtf] = {}
     for match in _IN_PRINT.finditer(words):
         year = match["alone"] or f"19{match['year']}"[-4:]
-        month = _month(f"{match['month']} {year}", settings) if match["month"] else None
+        month = _month_in(match, settings)
         if month is not None or len(match["year"] or year) == len(year):
             edtf = month or parsed(year)
             found[edtf.text] = edtf
     return next(iter(found.values())) if len(found) == 1 else None
 
 
-def _month(words: str, settings: PhraseSettings) -> Edtf | None:
-    """The month that is meant; “JUL” is no Christmas here, as it is in the North."""
-    dates = may_be_meant(phrases.read(words, settings))
+def _month_in(match: re.Match[str], settings: PhraseSettings) -> Edtf | None:
+    """The month that is meant, if there is one; “JUL” is no Christmas here, as it is in the North."""
+    year = match["alone"] or f"19{match['year']}"[-4:]
+    dates = may_be_meant(phrases.read(f"{match['month']} {year}", settings)) if match["month"] else ()
     months = [edtf for edtf in dates if edtf.single and edtf.single.month in _MONTHS and not edtf.single.day]
     return months[0] if len(months) == 1 else None
 

@@ -75,11 +75,23 @@ def _named(
     born_as, weddings = then
     plain = fold(view.words)
     for person in (person for shown in record.shown() if (person := people.get(shown.person)) is not None):
-        whole = {f"{fold(call)} {fold(name)}" for call in person.calls for name in person.surnames if " " not in call}
-        if (day := weddings.of(person.id)) and any(
-            re.search(rf"(?<!\w){re.escape(each)}(?!\w)", plain) for each in whole
-        ):
+        calls = [fold(call) for call in person.calls if " " not in call]
+        whole = {f"{call} {fold(name)}" for call in calls for name in person.surnames}
+        by_marriage = {f"{call} {name}" for call in calls for name in _names_of_spouses(person, people) - _own(person)}
+        if person.sex[:1].lower() == "f" and (day := weddings.of(person.id)) and _any_in(by_marriage, plain, but=_MISS):
+            words = f"{person.name} is called “{one_line(view.words)}” on {record.number}, a name of after the wedding"
+            yield replace(told(view, words), sure=Sure.GUESS, limits=(Limit(day, of_item(record.id), 0),))
+        if (day := weddings.of(person.id)) and _any_in(whole, plain):
             yield from _married(record, person, view, (day, born_as.get(person.id, set())))
+
+
+def _any_in(names: Iterable[str], plain: str, but: re.Pattern[str] | None = None) -> bool:
+    """Whether one of the names is written, and not behind what `but` matches."""
+    found = (re.search(rf"(?<!\w){re.escape(name)}(?!\w)", plain) for name in names)
+    return any(match and not (but and but.search(plain[: match.start()])) for match in found)
+
+
+_MISS = re.compile(r"\b(?:miss|fraulein|frl|preili|prl|neiti|froken|mademoiselle|mlle|senorita|srta|signorina)\.? $")
 
 
 def _ranked(record: Record, view: StatementView, people: Registry, promotions: Sequence[Promotion]) -> Iterator[Claim]:
@@ -138,11 +150,14 @@ def _titled(record: Record, view: StatementView, people: Registry, weddings: Wed
     older one, and is a guess."""
     shown = [person for each in record.shown() if (person := people.get(each.person)) is not None]
     for match in _TITLED.finditer(fold(view.words)):
-        first = match["name"].split()[0]
+        first, *second = match["name"].split()
         called = [person for person in shown if first in {fold(call) for call in person.calls}]
         if match["mrs"] and not called and not _ADDRESSED.search(fold(view.words)[: match.start()]):
-            called = [person for person in shown if first in _calls_of_spouses(person, people)]
-        second = match["name"].split()[1:]
+            called = [person for person in shown if first in _calls_of_spouses(person, people)] or [
+                person
+                for person in shown
+                if not set(second) - _BESIDE and first in _names_of_spouses(person, people) - _own(person)
+            ]
         if match["miss"] and called and set(second) & _names_of_spouses(called[0], people):
             continue  # a slip, or written by a name of later
         if len(called) != 1 or not (day := weddings.of(called[0].id)):
@@ -154,6 +169,13 @@ def _titled(record: Record, view: StatementView, people: Registry, weddings: Wed
 
 _ADDRESSED = re.compile(r"[^\W\d_] *$")
 """Words before a name, which may be of a letter or a gift: “copy for Mrs William McKay” is nobody in the picture."""
+
+
+_BESIDE = frozenset("with and mit und ja koos avec et con y med och og".split())
+
+
+def _own(person: Person) -> set[str]:
+    return {fold(name) for name in person.surnames}
 
 
 def _calls_of_spouses(person: Person, people: Registry) -> set[str]:

@@ -110,7 +110,10 @@ def _limits(record: Record, person: Person, state: State, people: Registry, lean
         return
     if state.of == "widowed":
         couples = leaning.weddings.couples_of(person.id)
-        others = [of_death(other) for other in couples[0] if other != person.id] if len(couples) == 1 else []
+        other_parents = {parent for child in people.values() if person.id in child.parents for parent in child.parents}
+        couple = couples[0] if len(couples) == 1 else () if couples else tuple(sorted(other_parents))
+        others = [of_death(other) for other in couple if other != person.id]
+        others = others if len(others) == 1 else []
         on = others[0] if others else ""
     else:
         on = leaning.weddings.of(person.id) if state.of == "wedding" else (

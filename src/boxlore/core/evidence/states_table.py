@@ -23,6 +23,8 @@ STATES: tuple[State, ...] = (
         "ei kõndinud veel|sülelaps|vastsündinu|sylilapsi|vastasyntynyt|nyfödd|nyfødt|nouveau-né|recién nacid[oa]|neonat[oa]",
         "birth", 0, 2 * YEAR,
     ),
+    State("not (?:yet |even )?(?:a|one) year old|under a year old|not yet one|noch kein jahr alt|noch nicht ein jahr alt|polnud veel aastane|"
+          "pas encore un an|no tenía un año|inte ett år än", "birth", 0, 2 * YEAR),
     State("in nappies|in diapers|noch in windeln|mähkmetes", "birth", 0, 4 * YEAR),
     State("toddler|toddling|learning to walk|just walking|kleinkind|väikelaps", "birth", 0, 5 * YEAR),
     State(

@@ -12,7 +12,7 @@ from dataclasses import replace
 from itertools import islice
 
 from boxlore.core.dates.lexer import lex, nfc
-from boxlore.core.evidence.ages import POINTING
+from boxlore.core.evidence.ages import POINTING, TAKEN_BACK
 from boxlore.core.evidence.claims import Claim, dated, of_item, weaker
 from boxlore.core.evidence.events import BESIDE
 from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
@@ -47,7 +47,7 @@ A_WEEK = 7
 MOST_WAYS = 24
 """So many ways to take a sentence are read at most."""
 _SIDES = frozenset(("before", "after"))
-_TIMES = _SIDES | {"when", "unit"}
+_TIMES = _SIDES | {"when", "unit", "season", "feast"}
 _BEGINS = _TIMES | frozenset("noise doubt about unit season feast ordinal day few last weekday fraction from".split())
 _TAKEN = re.compile(
     rf"{POINTING.pattern}|\b(?:taken|picture|photo\w*|snap\w*|shot|aufgenommen|aufnahme|bild|foto\w*|pilt|pildi\w*|tehtud|prise?|"
@@ -63,6 +63,8 @@ def clues(record: Record, sentences: Sequence[Sentence], leaning: Leaning) -> It
     for sentence in sentences:
         is_told_of_it = sentence.is_first or _TAKEN.search(sentence.words)
         if sentence.view.field not in FIELDS or not is_told_of_it or has_a_year(sentence.words):
+            continue
+        if TAKEN_BACK.search(sentence.view.words):
             continue
         claim = told(sentence.view, f"{record.number}: “{one_line(sentence.words)}”")
         claim = replace(claim, sure=weaker(claim.sure, Sure.LIKELY))
@@ -108,7 +110,8 @@ def _lean(ways: Iterable[str], teller: str, shown: Sequence[str], leaning: Leani
         if not is_a_time and not (DURING.search(words) and leaning.may_name_an_event(words)):
             continue
         for lean in leaning.of(words, narrator=teller, shown=shown):
-            is_an_age = bool(lean.person) and not has_a_side  # `ages` has it
+            is_the_birth = (lean.least, lean.most) == (0, 0) or (lean.is_of_calendar and lean.years < 0)
+            is_an_age = bool(lean.person) and not has_a_side and not is_the_birth  # `ages` has it
             if not is_an_age and (lean.least, lean.most) != (None, None):
                 return lean
     return None

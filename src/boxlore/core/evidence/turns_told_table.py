@@ -38,6 +38,7 @@ OF_HERS: tuple[tuple[re.Pattern[str], str], ...] = (
 """A turn of the life of whoever is meant by “her”, and the same with the name for `{who}`."""
 
 JUST: tuple[tuple[re.Pattern[str], str], ...] = (
+    (re.compile(r"^(.+ married) (?:[A-ZÄÖÜÕŠŽ]\w+)(?: [A-ZÄÖÜÕŠŽ]\w+)?$"), r"\1"),
     (re.compile(r"^(?:then )?(.+?) (?:had|have|has|['’]d|['’]ve) (?:only )?just (?=\w)", _FLAGS), r"just after \1 "),
     (re.compile(r"^(?:damals |da )?(?:waren|hatten|war|hatte) (wir|ich|er|sie) (?:gerade|eben) (.+)$", _FLAGS), r"kurz nachdem \1 \2 waren"),
     (re.compile(r"^(wir) (?:waren|hatten) (?:damals )?(?:gerade|eben) (.+)$", _FLAGS), r"kurz nachdem \1 \2 waren"),
