@@ -19,6 +19,7 @@ from boxlore.tasks.collection.progress import QUIET
 from boxlore.tasks.collection.records_for_outputs import Selection, records
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tui.desktop import folder_named
 from boxlore.tui.menu_tasks.table import TASKS, of_group
 from boxlore.tui.menu_tasks.task import Group, selection_of
 from boxlore.tui.screens.menu import GROUPS, LAST, SCREEN, THIS
@@ -69,6 +70,13 @@ def test_what_the_menu_writes_is_there(folder: Path) -> None:
     with open_collection(folder) as collection:  # it was asked once
         assert collection.settings.history == history
         assert "history" not in [blank.name for blank in TASKS["transfer"].blanks(collection)]
+
+
+def test_a_report_says_the_whole_path(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Also where the collection was opened by a relative one: its folder is opened by it."""
+    monkeypatch.chdir(folder.parent)
+    said = start(Path(folder.name), "labels")
+    assert said[0].startswith(f"{folder / 'print/labels.pdf'}: ") and folder_named(said) == folder / "print"
 
 
 def test_the_log_of_a_sitting_is_written(folder: Path) -> None:

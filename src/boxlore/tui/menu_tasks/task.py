@@ -71,8 +71,9 @@ class TaskHost(Protocol):
 
 
 def path_of(collection: Collection, text: str, default: str) -> Path:
-    """The path in a form's answer ('' gives the default): `~` is home, a relative path begins at the collection."""
-    return typed_path(text.strip() or default, collection.folder)
+    """The path in a form's answer ('' gives the default): `~` is home, a relative path begins at the collection. It is
+    whole, so that a report says where something went, and its folder can be opened."""
+    return typed_path(text.strip() or default, collection.folder).absolute()
 
 
 def given_file(collection: Collection, text: str) -> Path:
