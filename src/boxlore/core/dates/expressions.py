@@ -293,6 +293,9 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
         held = held or date.part in inside
         named = named or bool(date.span or date.event)
     text, leaves_out = _written(part, context, pick), whole.kind in ("before", "after")
+    if text[0] == "[" and ".." not in text:  # “before 1950, or 1938”: the widest of the limits is certain
+        members = sorted(text[1:-1].split(","), key=lambda member: str(standard.parsed(member).earliest))
+        text = f"[{','.join(members)}]"
     of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial) and not part.part_of_decade)
     inner = of_one_stretch and ((leaves_out and not held) or spans)
     end = _end(text, last=(side < 0) != inner)

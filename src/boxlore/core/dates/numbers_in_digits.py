@@ -19,7 +19,8 @@ NUMERAL = "|".join(
         r"(?:[01]?\d|2[0-3])[.:][0-5]\d(?![\d.])(?! ?\d)",
         r"\d{1,2}[:.]\d\d ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|h)\b|\d{1,2}:\d\d(?::\d\d)?(?!\d)",
         r"\d{1,2} ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|o'clock|h(?:\d\d)?|hrs?)(?!\w)",
-        r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)|(?<!\d)(?<!\d )(?:1[5-9]|20)\d\d \d\d \d\d(?! ?\d)",
+        r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d| ?[-./] ?'?\d{4})"
+        r"|(?<!\d)(?<!\d )(?:1[5-9]|20)\d\d \d\d \d\d(?! ?\d)",
         r"(?<!\d)(?<!\d )\d\d? \d\d? (?:(?:1[5-9]|20)\d\d|3[2-9]|[4-9]\d|'\d\d)(?! ?\d|\w)",
         r"(?<![\w'])(?<!\d )(?:'\d\d|3[2-9]|[4-9]\d) \d\d? \d\d?(?! ?[\d'/.-]|\w)",
         r"(?<![\d.])(?:3[2-9]|[4-9]\d)\.\d\d?\.\d(?![\d.]|\w)",
@@ -218,7 +219,7 @@ def _two(year: str, last: str, piece: str) -> tuple[Sense, ...]:
         senses.append(Sense("dual" if dual else "years", (first, ending)))
     if 1 <= number <= 12 and (not slash or first > 1750 or not senses):
         senses.append(Sense("dates", Partial.of(year, number)))
-    elif digits == 2 and (21 <= number <= 24 or (25 <= number <= 41 and not senses)) and not slash:
+    elif digits == 2 and (21 <= number <= 24 or (25 <= number <= 41 and not senses)) and piece[4] == "-":
         senses.append(Sense("dates", _grouped(year, number)))
     return tuple(reversed(senses) if over_the_century else senses) or _NAME
 
