@@ -80,7 +80,7 @@ def test_faces_are_those_of_whoever_is_surely_shown() -> None:
     faces = faces_of([record(0, *nine()), alone, doubted, unmarked, no_scan])
     assert set(faces) == {person_href(each) for each in nine()}
     assert faces[href_of("id-Front 1")].record == alone.id and faces[href_of("id-Front 1")].head is None
-    assert faces[href_of("id-Back 0")].head == (0.2, 0.25, 0.05, 0.08)
+    assert faces[href_of("id-Back 0")].head == pytest.approx((0.2, 0.25, 0.05, 0.08))
 
 
 @pytest.mark.parametrize(

@@ -75,7 +75,7 @@ def photographs(count: int, say: Say) -> str:
 
 
 def span_of(records: Sequence[Record], say: Say) -> str:
-    """`23 photographs, 1871 to 1968`."""
+    """`35 photographs, 1871 to 1975`."""
     years = [year for record in records for year in years_known(record) or ()]
     count = photographs(len(records), say)
     if not years:
