@@ -195,7 +195,7 @@ AGES = (
     ("story", "als Ivy sechs war", "1905-05-03 1908-05-02"),
     ("story", "That's Ivy, not yet walking", "1900-05-03 1902-05-02"),
     ("story", "Ivy in short trousers", "1901-05-03 1918-05-02"),
-    ("story", "Ivy was not yet married", "1900-05-03 1922-08-10"),
+    ("story", "Ivy was not yet married", "1900-05-03 1922-08-09"),
     ("story", "Ivy and Tom had been married five years", "1925-08-11 1930-02-07"),
     ("story", "The couple were married five years", "1925-08-11 1930-02-07"),
     ("story", "Emma and Tom had been married five years", "1900-05-03 -"),
@@ -213,7 +213,7 @@ AGES = (
     ("story", "Ivy was a widow", "1922-08-10 -"),  # after the death of Tom, who married her before it
     ("story", "I was five then", "1929-06-09 1932-06-08"),
     ("story", "It was Ivy's 21st birthday", "1921-04-01 1921-06-04"),  # as of an occasion, a month either side
-    ("story", "It was just before Ned was born", "1924-11-07 1925-06-09"),  # the reader's month, and half a year
+    ("story", "It was just before Ned was born", "1924-11-07 1925-06-08"),  # the reader's month, and half a year
 )  # fmt: skip
 
 

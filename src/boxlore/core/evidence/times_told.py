@@ -95,7 +95,7 @@ def _as_remembered(lean: Lean) -> Lean:
     if least is not None:
         least = max(least - BESIDE, 0) if is_after else least - BESIDE
     if most is not None:
-        most = min(most + BESIDE, 0) if is_before else most + BESIDE
+        most = min(most + BESIDE, -1) if is_before else most + BESIDE  # “before” and “after” one day cannot both be
     return replace(lean, least=least, most=most, known=None)
 
 
