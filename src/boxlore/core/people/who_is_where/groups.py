@@ -40,9 +40,7 @@ def titled_family(words: Sequence[Element]) -> Group | None:
     for any other words. Behind an `and` the name may be given: `The Misses Ada and Olive Trent`."""
     at = 1 if len(words) == _TITLED and words[0].plain in small_words.THE else 0
     is_title = len(words) == at + 2 and words[at].plain in _TITLES_OF_SEVERAL
-    is_title = is_title and not (
-        at == 0 and words[0].plain in _OF_ONE_TOO
-    )  # `Fräulein Lohse`; but `Die Fräulein Lohse`
+    is_title = is_title and not (at == 0 and words[0].plain in _OF_ONE_TOO)  # `Fräulein Lohse`
     return Group(len(words), words[-1].text, led=True) if is_title and words[-1].is_large else None
 
 
