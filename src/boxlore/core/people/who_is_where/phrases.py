@@ -514,7 +514,7 @@ def _goes_on(reader: Reader, told: str) -> bool:
     first = told.split()[0].rstrip(".")
     behind = told.split()[1:2] if fold(first) in small_words.ARTICLES else []
     is_title = bool(behind) and fold(behind[0]) in TITLES  # `Sra. Ruiz, la señora Navarro`
-    is_title = is_title or (first.lower() in TITLES and (first.lower() not in _MARKS_TOO or not first.islower()))
+    is_title = is_title or (fold(first) in TITLES and (first.lower() not in _MARKS_TOO or not first.islower()))
     if not last.is_name or reader.joined or is_title:
         return False
     before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
