@@ -135,6 +135,10 @@ def test_a_question_of_a_death_is_a_sad_one_and_the_last() -> None:
         people=[person("Leida"), replace(LIISI, born=None, married=()), replace(ARVO, married=())], rows=LIVES[1:2],
     )  # fmt: skip
     assert found[-1].words == "Was Arvo still alive when this was taken?" and found[-1].is_sad
+    three = [item(ident, told("date", "between 1942 and 1947"), people=[shown("Liisi")]) for ident in "abc"]
+    people = [person("Leida"), replace(LIISI, born=None, married=()), replace(ARVO, married=())]
+    asked = [each.words for each in questions(three, people=people, rows=LIVES[1:2])]
+    assert asked.count("Was Arvo still alive when this was taken?") == 1 and len(asked) > 2
 
 
 def test_an_event_is_named_only_where_she_or_the_keeper_told_of_it() -> None:

@@ -14,7 +14,7 @@ how old somebody looks whose age there she has told; but of one that she has tol
 she knows. Where nothing of all that is left, she is asked who is in those pictures of hers of which nobody has said
 it. The best for her minutes are chosen by what they settle, one of
 each picture, and then put in order: the easy first (she is in it herself, then her nearest kin, then pictures of
-nobody), the sad last; a question of a death is a sad one.
+nobody), the sad last; a question of a death is a sad one, and each is asked of one picture only.
 
 She is never told what others have said: a question names pictures by their numbers, people whom the family may know of
 by their names, the turns of their lives without a year, and no event but those that she or the keeper has told of.
@@ -133,6 +133,7 @@ class _Asking:
         self._remembers = born + FROM_AGE * YEAR if born is not None else None
         hers = [claim for claim in worked.claims if claim.teller == teller.id and claim.limits]
         self._ages_told = {frozenset(days_of(claim)) for claim in hers if len(claim.limits) > 1}
+        self._sad_asked: set[str] = set()
         self._sides_told = {frozenset(days_of(claim)) for claim in hers}
 
     def _is_hers(self, record: Record) -> bool:
@@ -186,9 +187,13 @@ class _Asking:
         first, last = _closed(*self._worked.bounds(of_item(record.id)))
         asked = [(date.settles, date.kind, date.words), *self._of_picture(record, first, last)]
         settles, kind, words = max(
-            (row for row in asked if row[1] in kinds), key=lambda row: row[0], default=(0, "", "")
+            (row for row in asked if row[1] in kinds and row[2] not in self._sad_asked),
+            key=lambda row: row[0],
+            default=(0, "", ""),
         )
         sad = date.is_sad or kind == "alive"
+        if kind == "alive":
+            self._sad_asked.add(words)
         return Question(date.item, date.number, settles, date.nearness, sad, words, kind)
 
     def _of_picture(self, record: Record, first: int, last: int) -> Iterator[tuple[float, str, str]]:
