@@ -79,3 +79,12 @@ def test_so_many_are_kept_and_a_folder_that_takes_none_is_no_fault(
     assert len(list((tmp_path / "kept").iterdir())) == 2 and kept.instead_of(large, 10, ()) != large
     (tmp_path / "file").write_text("")
     assert pictures.looks_hash(large, Previews(tmp_path / "file" / "kept")) == pictures.looks_hash(large)
+
+
+@pytest.mark.parametrize("harm", [b"", b"\xff\xd8\xff", b"\0" * 4000])
+def test_a_preview_that_a_disk_has_damaged_stands_in_for_nothing(harm: bytes, large: Path, tmp_path: Path) -> None:
+    kept = Previews(tmp_path / "kept")
+    whole = pictures.small_pixels(large, 60, 60, previews=kept)
+    (preview,) = (tmp_path / "kept").iterdir()
+    preview.write_bytes(harm)
+    assert difference(pictures.small_pixels(large, 60, 60, previews=kept), whole) < 16

@@ -38,8 +38,9 @@ class Previews:
             return path
         with suppress(OSError):
             preview = self._path(path)
-            if preview.is_file():
+            if _is_whole(preview):
                 return preview
+            preview.unlink(missing_ok=True)
         return path
 
     def keep(self, path: Path, save: Callable[[BinaryIO], None]) -> None:
@@ -57,3 +58,13 @@ class Previews:
         facts = path.stat()
         name = f"{os.path.abspath(path)}\n{facts.st_size}\n{facts.st_mtime_ns}"
         return self.folder / f"{sha256(name.encode('utf-8', 'surrogateescape')).hexdigest()}.jpg"
+
+
+def _is_whole(preview: Path) -> bool:
+    """Whether the bytes of a JPEG begin and end as they must (ITU-T T.81, B.1.1.3): on a failing disk they may not."""
+    if not preview.is_file():
+        return False
+    with open(preview, "rb") as file:
+        begins = file.read(2)
+        file.seek(-2, os.SEEK_END)
+        return (begins, file.read(2)) == (b"\xff\xd8", b"\xff\xd9")
