@@ -137,7 +137,10 @@ def _years_near(first: Day, last: Day, distance: Distance) -> str:
 
 def _months_near(first: Day, last: Day, distance: Distance) -> str:
     if (first.year, first.month) != (last.year, last.month):
-        return f"{first.year}~"
+        if not distance.count:
+            return f"{first.year}~"
+        begin, end = (_so_old(day, "month", distance.side * distance.count) for day in (first, last))
+        return f"[{begin.year:04d}-{begin.month:02d}..{end.year:04d}-{end.month:02d}]"
     count = first.year * 12 + first.month - 1 + distance.side * (distance.count or 1)
     mark = "~" if first == last else ""
     return f"{count // 12:04d}-{count % 12 + 1:02d}{mark}"

@@ -1,7 +1,7 @@
 """Where words behind a date begin that say nothing of it: “Ferragosto 1958, tutti al mare”, “Xmas 1951 at Gran's”.
 
 They begin with a comma, or with a word for “at”, “in” or “with” before a name with a capital letter. None of them may
-be of a date, a doubt or a denial in any language, a number, or a question mark.
+be of a date, a doubt or a denial in any language, a number, a question mark, or say something of the date itself.
 """
 
 from boxlore.core.dates.lexer import Token
@@ -19,6 +19,16 @@ _AT_OR_WITH = WITH | frozenset(
 """Those, and words before a place."""
 
 
+_OF_THE_DATE_ITSELF = tuple(
+    "orthodox ortodoks ortodox ortodoxe ortodos ortodoss õigeusu православн pravoslav greek russian julian gregorian "
+    "eastern american unlikely doubtful dubious disputed douteu zweifelhaft fraglich unwahrscheinlich dudos dubbi "
+    "duvidos twijfelachtig tvivlsom tveksam tvilsom epävarm kaheldav сомнит wątpliw apšaubām abejotin pochybn "
+    "print copied posted developed reprint processed scanned".split()
+)
+"""How words begin that say by which calendar it is, that it is not so sure, or of what it is the date (of our own
+choosing): behind such a word the date alone is no answer."""
+
+
 def where_a_tail_begins(tokens: list[Token], words: str) -> int:
     """The place of the first token of such words; 0 where there are none."""
     comma = next((at for at, token in enumerate(tokens) if token.senses[0].kind == "comma"), 0)
@@ -26,8 +36,15 @@ def where_a_tail_begins(tokens: list[Token], words: str) -> int:
     behind = tokens[begin + 1 :]
     if not begin or words[tokens[begin].start] == ";" or any(not token.kinds <= _OF_NO_DATE for token in behind):
         return 0
-    is_doubted = any(letter.isdigit() or letter in _DOUBTING for letter in words[tokens[begin].end :])
-    return 0 if is_doubted else begin
+    tail = words[tokens[begin].end :]
+    is_doubted = any(letter.isdigit() or letter in _DOUBTING for letter in tail)
+    is_of_it = any(_is_of_the_date(word.strip(".,;:!()")) for word in tail.casefold().split())
+    return 0 if is_doubted or is_of_it else begin
+
+
+def _is_of_the_date(word: str) -> bool:
+    """Whether a word is one of those or a form of it: no longer by more than an ending (“greek”, not “greektown”)."""
+    return any(word.startswith(stem) and len(word) <= len(stem) + 3 for stem in _OF_THE_DATE_ITSELF)
 
 
 def _before_a_name(tokens: list[Token], words: str) -> int:
