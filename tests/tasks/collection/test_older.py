@@ -177,7 +177,8 @@ def test_scans_and_their_fixity(older: Collection) -> None:
         for ident, rows in older.store.subjects(Kind.SCAN)
     }
     assert looks == THEN["looks"]
-    assert list(events(older)) == THEN["fixity"]
+    of_pictures = [dict(event) for event in events(older) if not event["sound"]]  # recordings had no event then
+    assert [{name: told for name, told in event.items() if name != "sound"} for event in of_pictures] == THEN["fixity"]
     last = fixity.last_run(older)
     assert last and [str(value) for value in asdict(last).values()] == THEN["last run"]
     assert {one.state for one in fixity.verify_scans(older)} == {"same"}

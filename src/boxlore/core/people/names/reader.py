@@ -57,7 +57,7 @@ READER_VERSION = "names 1"
 NOTHING_KNOWN = KnownNames()
 
 _QUOTED = re.compile(r"""(?<![^\s(])[“”"„«»‘‚'’](?=\S)([^“”"„«»()]{1,40}?)[“”"»«’‘'](?![^\s,.;)])""")
-_SQUARE = str.maketrans("[]", "()")
+_SQUARE = re.compile(r"\[([^\[\]]*)\]")
 _YEARS = re.compile(r"(?<=[^\W\d_]{2}) (?:\d{4}|\d{4} ?[-–] ?\d{2,4})\s*$")
 """A year, or those of a life, behind a name."""
 _SPACED = re.compile(r"« ([^«»]*) »")
@@ -124,7 +124,7 @@ def _asides(frame: Frame, words: str) -> str:
         frame.put("nickname", match[1].strip())
         return " "
 
-    words = words.translate(_SQUARE)
+    words = _SQUARE.sub(r"(\1)", words)
     words = _QUOTED.sub(quoted, _SPACED.sub("«\\1»", words))
     for match in _BRACKETS.finditer(words):
         behind = bool(tokens_of(words[match.end() :]))
