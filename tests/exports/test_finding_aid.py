@@ -436,7 +436,7 @@ def test_a_recording_is_described_after_the_items(dialect: Dialect, day: str) ->
     assert finding.message.startswith("recordings/a.wav cannot be written as a valid finding aid")
 
 
-@every_row("dialect", [EAD3, EAD2002])
+@pytest.mark.parametrize("dialect", [EAD3, EAD2002], ids=["EAD3", "EAD 2002"])
 def test_a_folder_of_what_the_family_keeps_has_a_title_and_an_extent(dialect: Dialect) -> None:
     """DACS 2.3 and 2.5, which every description has (from memory); valid by the published EAD3, and by our schemas."""
     kept = Record(

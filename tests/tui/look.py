@@ -14,8 +14,10 @@ import shutil
 import subprocess
 import tempfile
 from pathlib import Path
+from typing import Any
 
 from PIL import Image
+from textual.pilot import Pilot
 
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tui.app import Boxlore
@@ -29,11 +31,19 @@ async def draw(folder: Path, size: tuple[int, int], keys: list[str], narrator: s
         app = Boxlore(collection, narrator=narrator)
         app.theme = "paper" if light else "lamp"
         async with app.run_test(size=size) as pilot:
-            await pilot.pause(0.6)
+            await _at_rest(pilot)
             for key in keys:
                 await pilot.press(key)
-            await pilot.pause(0.8)
-            return app.export_screenshot(title="Boxlore")
+            return await _at_rest(pilot)
+
+
+async def _at_rest(pilot: Pilot[Any]) -> str:
+    """The screen as SVG, once it has not changed for a second; on a machine with much to do a picture comes late."""
+    drawn = [""]
+    while len(drawn) < 4 or (len(set(drawn[-3:])) > 1 and len(drawn) < 60):
+        await pilot.pause(0.5)
+        drawn.append(pilot.app.export_screenshot(title="Boxlore"))
+    return drawn[-1]
 
 
 def to_png(svg: str, out: Path, longest: int = 1600) -> None:
