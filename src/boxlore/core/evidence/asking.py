@@ -272,9 +272,8 @@ class _Asking:
         """The years that it settles whether a picture is before or after a day, by how likely each is."""
         first, last = open_years
         begins, ends = self._worked.bounds(other)
-        if {picture, other} in self._sides_told:
-            return 0  # she has told it
-        if begins is None or ends is None or ends <= first or begins >= last:
+        has_told = {picture, other} in self._sides_told
+        if has_told or begins is None or ends is None or ends <= first or begins >= last:
             return 0
         before, behind = (self._gained((limit,)) for limit in (Limit(picture, other, 0), Limit(other, picture, 0)))
         if before is None or behind is None:

@@ -138,8 +138,6 @@ def with_title(frame: Frame, core: Sequence[Token]) -> NameParts:
         return with_particle((), core)  # `pastoor Van Dijk`
     read = read_core(core, frame.known)
     first = read.given.split()[:1]
-    if last in _ALSO_CALLED and len(core) == 1 and read.given and not core[0].is_given:
-        return replace(read, asks=f"Is “{read.given}” a given name, or the family's?")  # `Prince Rourke`
     if last in OF_WOMEN_IN_RELIGION and len(core) == 2 and core[0].plain in _MARY and read.family:
         return replace(read, asks=f"Is “{read.family}” a family name, or a part of the name in religion?")
     if last in words_of.WIFE_TITLES and first and token_of(first[0]).plain in MEN_ALONE and read.family:
@@ -159,7 +157,6 @@ _BY_GIVEN_NAME = ("abbot", "abbess", "prioress", "frater")
 """Titles in religion that no family name stands behind alone."""
 
 OF_WOMEN_IN_RELIGION = frozenset("sister sr schwester soeur suor sor hermana irma zuster siostra сестра".split())
-_ALSO_CALLED = ("prince", "king", "queen", "duke", "princess")
 _MARY = frozenset("mary maria marie m".split())
 
 
