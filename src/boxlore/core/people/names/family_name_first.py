@@ -183,11 +183,7 @@ def japanese(tokens: Tokens) -> NameParts | None:
 def family_first(tokens: Tokens) -> NameParts | None:
     """`Kase Leena`, as country people and lists say it: a word that is no given name before one that is; it asks."""
     first, last = tokens[0], tokens[-1]
-    is_a_mans = (
-        last.plain in lists.MEN - lists.FAMILY_TOO - lists.WOMEN - _FAMILY_TOO
-    )  # `Huber Sepp`; no `Zilpah Thomas`
-    is_a_womans = last.plain in lists.WOMEN - EVERYDAY - lists.MEN
-    if len(tokens) != 2 or first.is_given or first.is_initial or not (is_a_mans or is_a_womans):
+    if len(tokens) != 2 or first.is_given or first.is_initial or last.plain not in _SURELY_GIVEN:
         return None
     if first.is_small or first.plain in lists.GIVEN_ELSEWHERE or first.plain in TITLES:
         return None
@@ -208,3 +204,6 @@ _FAMILY_TOO = frozenset(
     "urban vernon victor vincent walter warren wayne wesley william".split()
 )
 """Given names of men that are family names as well."""
+
+_SURELY_GIVEN = (lists.WOMEN_ALONE - EVERYDAY) | (lists.MEN_ALONE - lists.FAMILY_TOO - _FAMILY_TOO)
+"""`Huber Sepp`; no `Zilpah Thomas`."""

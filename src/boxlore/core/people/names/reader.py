@@ -63,9 +63,6 @@ _YEARS = re.compile(r"(?<=[^\W\d_]{2}) (?:\d{4}|\d{4} ?[-–] ?\d{2,4})\s*$")
 _SPACED = re.compile(r"« ([^«»]*) »")
 """A quotation as French prints it."""
 _BRACKETS = re.compile(r"\(([^()]*)\)")
-_MARKERS: dict[str, list[tuple[str, str]]] = {}
-for _words, _part in words_of.MARKERS:
-    _MARKERS.setdefault(_words.split()[0], []).append((_words, _part))
 
 _LONGEST = 12
 """Words of a name; more is a sentence."""
@@ -340,7 +337,7 @@ def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str,
     if len(tokens[0].plain) < 6 and not tokens[0].plain.isalpha():
         letters = token_of("".join(filter(str.isalpha, tokens[0].text)))  # `ne'e`, an accent that slipped
         tokens = (letters, *tokens[1:]) if letters.plain == "nee" else tokens
-    for marker, part in _MARKERS.get(first_word(tokens[0]), ()):
+    for marker, part in words_of.MARKERS_BY_FIRST_WORD.get(first_word(tokens[0]), ()):
         length = starts_with(tokens, marker)
         if len(marker) == 1 and not tokens[0].is_small:
             continue  # `A. Finch, B. Cole`

@@ -322,6 +322,10 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
 )
 """Words inside a name that say what the next words are: the words, folded and without points -> the part."""
 
+MARKERS_BY_FIRST_WORD: dict[str, list[tuple[str, str]]] = {}
+for _words_of_marker, _part in MARKERS:
+    MARKERS_BY_FIRST_WORD.setdefault(_words_of_marker.split()[0], []).append((_words_of_marker, _part))
+
 NOT_IN_OPEN = frozenset(
     {
         "mrs",

@@ -12,19 +12,20 @@ Each asks, with the name that the words begin with as its proposal, or the names
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Container, Iterator, Sequence
+from itertools import chain
 
 from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.fathers_names import marks_child
 from boxlore.core.people.names.lists_table import FAMILY_TOO, MEN_ALONE, WOMEN_ALONE
-from boxlore.core.people.names.tokens import Token, starts_with, tokens_of, written
+from boxlore.core.people.names.tokens import Token, first_word, starts_with, tokens_of, written
 from boxlore.core.people.names.words_table import (
     FAMILY_WORDS,
     JOINED_SUFFIXES,
     KIN_ALONE,
     KIN_BEHIND,
     KIN_WORDS,
-    MARKERS,
+    MARKERS_BY_FIRST_WORD,
     RELIGIOUS_TITLES,
     SUFFIXES,
     TITLES,
@@ -56,12 +57,12 @@ def question_of_name(words: str) -> str:
         return ""  # `anna tamm`
     if tokens[0].plain in BETWEEN_WHOM | DENY and not tokens[0].is_given:
         return f"Who is meant by “{words}”: {written(tokens[1:])}?"  # `Tra il nonno e …`
-    held = _behind_markers(tokens)
+    held = _held_by_markers(tokens)
     at = next((at for at, token in enumerate(tokens) if at and not (at in held or _is_held(token))), 0)
     at = at or next((at for at in range(1, len(tokens) - 1) if _is_between_names(tokens, at)), 0)
     if at:
         return f"Who is meant by “{words}”: {written(tokens[:at])}?"
-    people = [*_counted_by_letters(tokens)] or (_people(tokens) if "," not in words else _listed(words))
+    people = [*_counted_by_letters(tokens)] or (_people(tokens, held) if "," not in words else _listed(words))
     names = [written(name) for name in people]
     return f"Are “{words}” several people: {'; '.join(names)}?" if len(names) > 1 else ""
 
@@ -83,21 +84,21 @@ def _is_between_names(tokens: Sequence[Token], at: int) -> bool:
     return tokens[at].text in ("of", "o") and is_called and not is_titled
 
 
-def _behind_markers(tokens: Sequence[Token]) -> set[int]:
+def _held_by_markers(tokens: Sequence[Token]) -> Container[int]:
     """Where the words of a marker stand, and those of a sentence that tells another family name."""
     held: set[int] = set()
     for at in range(1, len(tokens)):
         if another_family_name(tokens[at:])[0]:
             return {*held, *range(at, len(tokens))}
-        for marker, _ in MARKERS:
+        first_words = {first_word(tokens[at]), tokens[at].plain}
+        for marker, _ in chain.from_iterable(MARKERS_BY_FIRST_WORD.get(word, ()) for word in first_words):
             held.update(range(at, at + starts_with(tokens[at:], marker)))
     return held
 
 
-def _people(tokens: Sequence[Token]) -> Iterator[Sequence[Token]]:
+def _people(tokens: Sequence[Token], held: Container[int]) -> Iterator[Sequence[Token]]:
     """The names that the words come to, each but the first begun by kin, a title or another sex."""
     begins = 0
-    held = _behind_markers(tokens)
     for at in range(1, len(tokens)):
         if begins < at and at not in held and _begins_another(tokens, begins, at):
             yield tokens[begins:at]

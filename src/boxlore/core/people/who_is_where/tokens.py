@@ -245,6 +245,7 @@ def _is_phrase(word: str) -> bool:
     return plain in _WHOLE
 
 
+@lru_cache(maxsize=16384)
 def _plain(word: str) -> str:
     return fold(word.replace("ª", "")).replace("’", "'").rstrip(".")
 

@@ -140,7 +140,7 @@ def _of_a_note(item: Item) -> str:
     """What to ask of somebody of whom it is noted that another one is seen: `Nainen (on sisar Lempi)`, `Mari (arvates
     on see Leida)`."""
     person = item.person
-    for piece in person.note.split(", "):
+    for piece in filter(None, person.note.split(", ")):
         told = elements_of(piece)
         verbs = [at for at, word in enumerate(told) if word.kind == "verb" and word.plain != "to" and not word.is_large]
         last = verbs[-1] if verbs else 0
