@@ -22,9 +22,11 @@ from boxlore.core.statements import fold
 
 def ask_of_denied(items: Sequence[Item]) -> None:
     """Let each name ask that is denied elsewhere in the answer."""
-    denied = {id(before) for before, item in pairwise(items) if _is_told_of(before, item)}
-    denied |= {id(item) for before, item in pairwise(items) if item.joined == "with" and _begins_with_not(before)}
-    names = {name for item in items for name in _names_behind_not(item)}
+    told = {id(item): _asking(item) for item in items}
+    denied = {id(before) for before, item in pairwise(items) if _is_told_of(before, item, told[id(item)])}
+    behind = [(told[id(before)], item) for before, item in pairwise(items) if item.joined == "with"]
+    denied |= {id(item) for said, item in behind if said and said[0].plain in DENY}
+    names = {name for said in told.values() for name in _names_behind_not(said)}
     for item in items:
         is_denied = id(item) in denied or fold(item.person.words) in names
         if is_denied and item.is_name and item.person.is_person:
@@ -37,19 +39,13 @@ def _asking(item: Item) -> Sequence[Element]:
     return elements_of(item.person.words) if item.person.words and not item.person.is_person else []
 
 
-def _begins_with_not(item: Item) -> bool:
-    return any(word.plain in DENY for word in _asking(item)[:1])
-
-
-def _names_behind_not(item: Item) -> Iterator[str]:
-    told = _asking(item)
+def _names_behind_not(told: Sequence[Element]) -> Iterator[str]:
     at = next((at for at, word in enumerate(told) if word.plain in DENY and not word.is_large), len(told))
     return (fold(word.text) for word in told[at + 1 :] if word.is_large)
 
 
-def _is_told_of(before: Item, item: Item) -> bool:
-    """Whether words that tell that somebody is not seen, or took it, go on with the name before them."""
-    told = _asking(item)
+def _is_told_of(before: Item, item: Item, told: Sequence[Element]) -> bool:
+    """Whether the words of an item, which tell that somebody is not seen, or took it, go on with the name before."""
     if not told or before.part != item.part or item.joined not in ("", "and") or told[0].plain in DENY | NOT_IN_IT:
         return False  # `Anna, not Ruth`
     of_another = is_my(told[0]) or told[0].plain in KIN_WORDS or (told[0].is_large and item.joined == "")

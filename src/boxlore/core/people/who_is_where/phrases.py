@@ -340,10 +340,10 @@ def _somebody(reader: Reader, phrase: _Phrase) -> bool:
     for person, is_name in people_named(reader, phrase.words, phrase.told):
         unsure = person.unsure or phrase.doubted
         kept = f"{person.words} {person.note}"
-        person = noted(person, *(note.text for note in phrase.inside if note.text not in kept))
+        inside = (note.text for note in phrase.inside if note.text not in kept)
         add(
             reader,
-            noted(replace(person, unsure=unsure), reader.ahead.note, *phrase.notes),
+            noted(replace(person, unsure=unsure), *inside, reader.ahead.note, *phrase.notes),
             phrase.words,
             is_name=is_name,
         )

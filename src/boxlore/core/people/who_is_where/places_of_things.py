@@ -33,13 +33,13 @@ def with_places_of_things(elements: Sequence[Element], text: str) -> list[Elemen
 
 def _end(elements: Sequence[Element], at: int) -> int:
     """Behind the phrase that begins here; 0 where none does."""
-    length = _length(elements[at], elements[at + 1 :])
+    length = _length(elements[at], elements[at + 1 :]) if elements[at].kind in PLACES else 0
     return at + length if length else 0
 
 
 def _length(first: Element, behind: Sequence[Element]) -> int:
     """How many elements the phrase takes that begins with the first; 0 for none."""
-    if first.kind not in PLACES or not behind:
+    if not behind:
         return 0
     if first.kind in SIDES and [piece.kind for piece in behind[:2]] in (
         ["from_front", "colon"],

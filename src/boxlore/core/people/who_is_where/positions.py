@@ -78,7 +78,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     if reader.words:
         end_item(reader)
     if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
-        of_one = fold(reader.text[: element.start].split()[-1]) in _IS_OF_ONE if element.start else False
+        of_one = fold(reader.text[: element.start].rsplit(maxsplit=1)[-1]) in _IS_OF_ONE if element.start else False
         of_all = element.plain == element.phrase and element.phrase not in OF_ONE and not of_one
         place_behind(reader, element, of_all=of_all, everyone=everyone)
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]

@@ -26,13 +26,15 @@ _SHORTEST = 2
 
 
 def _begins(before: Sequence[Element], further: Sequence[Element]) -> bool:
-    """Whether a pronoun and a verb stand behind a mark, and somebody before it."""
-    if len(before) < 2 or before[-1].kind not in ("end", "comma") or len(further) <= _SHORTEST:
+    """Whether a pronoun and a verb stand behind somebody and a mark, which are the two elements `before`."""
+    if len(further) <= _SHORTEST:
         return False
+    told, mark = before
     pronoun, verb = further[:2]
-    if before[-1].kind == "comma" and pronoun.plain in RELATIVES and not pronoun.is_large and before[-2].is_large:
+    goes_on = told.is_large and mark.kind == "comma"
+    if goes_on and pronoun.plain in RELATIVES and not pronoun.is_large:
         return not verb.is_large and _is_of_one_seen(further)
-    if before[-1].kind == "comma" and before[-2].is_large and _ends_with_its_verb(further):
+    if goes_on and _ends_with_its_verb(further):
         return True
     if pronoun.plain not in SUBJECTS or (pronoun.is_large and token_of(pronoun.text).is_given):
         return False
@@ -44,7 +46,7 @@ def _ends_with_its_verb(further: Sequence[Element]) -> bool:
     """`die ihrer Tante so ähnlich sieht`: a German clause, of which the verb is the last word."""
     end = next((end for end, element in enumerate(further) if element.kind in ("end", "comma")), len(further))
     clause = further[:end]
-    opens = clause[0].text in _RELATIVES_OF_GERMAN and not clause[1:2][0].is_large if len(clause) > _SHORTEST else False
+    opens = end > _SHORTEST and clause[0].text in _RELATIVES_OF_GERMAN and not clause[1].is_large
     return opens and clause[-1].kind in ("word", "verb") and clause[-1].text.islower() and clause[-1].text.isalpha()
 
 
@@ -59,7 +61,8 @@ def _is_of_one_seen(further: Sequence[Element]) -> bool:
 
 def _end(elements: Sequence[Element], at: int) -> int:
     """Behind the remark that begins here; 0 where none does."""
-    if not _begins(elements[:at], elements[at:]):
+    is_behind = at > 1 and elements[at - 1].kind in ("end", "comma")
+    if not (is_behind and _begins(elements[at - 2 : at], elements[at:])):
         return 0
     ends = ("end", "comma", "colon") if elements[at - 1].kind == "comma" else ("end",)
     end = next((end for end in range(at, len(elements)) if elements[end].kind in ends), len(elements))
