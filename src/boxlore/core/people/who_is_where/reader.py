@@ -91,7 +91,7 @@ from boxlore.core.people.who_is_where.somebody import names_somebody
 from boxlore.core.people.who_is_where.starting_points import with_starting_points
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
 from boxlore.core.people.who_is_where.takers import without_takers
-from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of, phrases_of
+from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of, phrases_of, plain_of
 from boxlore.core.people.who_is_where.told_last import describes_last, describes_somebody
 from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.told_surely import ask_of_what_is_no_person
@@ -230,6 +230,7 @@ def forget_names() -> None:
     read_name.cache_clear()
     token_of.cache_clear()
     phrases_of.cache_clear()
+    plain_of.cache_clear()
     own_relation.cache_clear()
 
 

@@ -90,7 +90,7 @@ class Element:
 
     @property
     def plain(self) -> str:
-        return _plain(self.text)
+        return plain_of(self.text)
 
     @property
     def is_genitive(self) -> bool:
@@ -246,7 +246,7 @@ def _is_phrase(word: str) -> bool:
 
 
 @lru_cache(maxsize=16384)
-def _plain(word: str) -> str:
+def plain_of(word: str) -> str:
     return fold(word.replace("ª", "")).replace("’", "'").rstrip(".")
 
 
@@ -264,7 +264,7 @@ _MARKS = {mark: kind for kind, marks in _MARKS_OF.items() for mark in marks}
 
 
 def _elements(words: Sequence[Word]) -> Iterator[Element]:
-    plain = [_plain(word) or word for word, _, _ in words]
+    plain = [plain_of(word) or word for word, _, _ in words]
     is_shouted = _is_shouted(words)
     at = 0
     while at < len(words):
