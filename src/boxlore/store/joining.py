@@ -43,6 +43,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.store import projections
 from boxlore.store.database_file import DATABASE, check_file, connect_to_read, errors_in_words
+from boxlore.store.left_out import NOT_TOLD, NOTHING, LeftOut
 from boxlore.store.opening import Store
 from boxlore.store.queries import GIVEN
 from boxlore.store.row_sums import row_sum
@@ -100,21 +101,6 @@ class Joined:
     by: tuple[str, ...]
     twice: tuple[tuple[str, str, str], ...]
     corrected_twice: tuple[Correction, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class LeftOut:
-    """What of the other copy does not come, by ids: rows, acts with all their rows, and acts whose lines do not."""
-
-    rows: frozenset[str] = frozenset()
-    acts: frozenset[str] = frozenset()
-    lines: frozenset[str] = frozenset()
-
-
-NOTHING = LeftOut()
-
-NOT_TOLD = "something of which a part is kept back"
-"""The line of an act of which a part was left out, for its own may repeat what was."""
 
 
 @contextmanager
@@ -194,7 +180,7 @@ def _take_in(here: sqlite3.Connection, there: sqlite3.Connection, by: str, now: 
     for row, values in taken:
         projections.add(here, row, statement_of(values))
     _take_readings(here, there, left_out)
-    _take_settlements(here, there)
+    _take_settlements(here, there, left_out)
     _take_counts(here, there)
     if taken:
         _put_in_order(here)
@@ -315,12 +301,15 @@ def _take_readings(here: sqlite3.Connection, there: sqlite3.Connection, left_out
                 projections.add_reading(here, reading, row[8])
 
 
-def _take_settlements(here: sqlite3.Connection, there: sqlite3.Connection) -> None:
+def _take_settlements(here: sqlite3.Connection, there: sqlite3.Connection, left_out: LeftOut) -> None:
     for *row, kept in there.execute(f"SELECT {_SETTLEMENT} FROM settlement"):
+        if row[0] in left_out.settlements:
+            continue
         _check(kept, row)
         marks = ", ".join("?" * (len(row) + 1))
         here.execute(f"INSERT OR IGNORE INTO settlement ({_SETTLEMENT}) VALUES ({marks})", (*row, row_sum(row)))
-    here.executemany("INSERT OR IGNORE INTO weighed VALUES (?, ?)", there.execute("SELECT * FROM weighed"))
+    weighed = [row for row in there.execute("SELECT * FROM weighed") if row[0] not in left_out.settlements]
+    here.executemany("INSERT OR IGNORE INTO weighed VALUES (?, ?)", weighed)
 
 
 def _take_counts(here: sqlite3.Connection, there: sqlite3.Connection) -> None:

@@ -1,8 +1,10 @@
 """Parcels: made, taken in, and what they hold for whom. Rules of our own, no outside source."""
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
+from typing import Any
 
 import pytest
 from PIL import Image
@@ -11,11 +13,13 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.phrases import READER_VERSION
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.pictures import FILE_WORDS
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.disk.parcel_files import pack, unpack
 from boxlore.store.strike import strike
-from boxlore.tasks.collection.opening import open_collection
+from boxlore.store.values import Change, Settlement
+from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.parcels import (
     Parcel,
     ParcelOrder,
@@ -27,7 +31,7 @@ from boxlore.tasks.collection.parcels import (
 )
 from boxlore.tasks.collection.progress import QUIET, Quiet
 from boxlore.tasks.collection.said_of_joining import said_of_parcel, said_of_taken_in
-from boxlore.tasks.collection.settings import read_settings
+from boxlore.tasks.collection.settings import keep_setting, read_settings
 from boxlore.tasks.people.registry import find_person, set_audience
 from boxlore.tasks.scans.intake import IntakeOptions
 from boxlore.tasks.scans.intake import take_in as take_scans_in
@@ -54,6 +58,12 @@ def tell(folder: Path, count: int, field: str, words: str, **more: str) -> None:
 def made(folder: Path, target: Path, **order: object) -> Parcel:
     with open_collection(folder) as collection:
         return make_parcel(collection, target, ParcelOrder(**order), QUIET)  # type: ignore[arg-type]  # by name
+
+
+def write(collection: Collection, what: str, **more: Any) -> None:
+    """An act of withdrawals or settlements."""
+    now = collection.clock.now()
+    collection.store.write(Change(act=collection.clock.new_id(), what=what, by="leida", recorded_at=now, **more))
 
 
 def taken(folder: Path, parcel: Path, passphrase: str = "") -> TakenIn:
@@ -197,6 +207,74 @@ def test_the_family_gets_no_byte_of_what_is_kept_from_it(first: Path, second: Pa
     tell(second, 0, "story", "Fog it was")
     taken(first, made(second, tmp_path / "b.parcel").path)
     assert words_of(first) == sorted([*before, "Fog it was"])
+
+
+def test_no_line_of_an_act_tells_the_family_what_no_row_does(first: Path, tmp_path: Path) -> None:
+    """The lines of what was undone, read or settled later repeat words of rows that stay; so do the names of files
+    and settings. A scan of no item is decided for nobody."""
+    tell(first, 0, "story", "ownword Mihkel drank", audience="keeper")
+    tell(first, 0, "date", "about 1910", audience="keeper")
+    with open_collection(first) as collection:
+        (_, item), *_ = collection.store.items()
+        rows = {told.field: told.id for told, _ in collection.store.statements(Subject(Kind.ITEM, item))}
+        act = collection.act("date: ownword about 1910")
+        value = DateReading("about 1910", standard.parsed("1910~"))
+        act.readings.append((rows["date"], Reading("date", value, READER_VERSION, confirmed=True)))
+        act.done()
+        undone = collection.act("story: ownword again")
+        undone.state(Subject(Kind.ITEM, item), "story", "ownword again", audience="keeper")
+        undone.done()
+        write(collection, "taken back: story: ownword again", withdraws=(undone.id,))
+        about = Subject(Kind.ITEM, item)
+        weighed = Settlement(id=collection.clock.new_id(), subject=about, field="ownword", outcome="doubtful",
+                             weighed=tuple(rows.values()))  # fmt: skip
+        write(collection, "ownword: settled", settlements=(weighed,))
+        Teller(collection).tell(Subject(Kind.ITEM, item), "person", "Mihkel Saks", Telling())
+        set_audience(collection, Subject(Kind.PERSON, find_person(collection, "Mihkel Saks").id), "keeper")
+        act = collection.act("told from Mihkel Saks.csv")
+        act.state(about, "title", "The pier")
+        act.done()
+        act = collection.act("scans")
+        _, facts = next(iter(collection.store.scans()))
+        lone = FILE_WORDS.write(replace(facts, path="scans/Mihkel Saks.jpg", sha256="0" * 64))
+        act.state(Subject(Kind.SCAN, collection.clock.new_id()), "file", lone)
+        act.done()
+        keep_setting(first, "family", "Mihkel Saks family")
+    made(first, tmp_path / "a.parcel", to=To.FAMILY)
+    data = bytes_of(tmp_path / "a.parcel", tmp_path / "out").lower()
+    assert b"the pier" in data
+    assert b"ownword" not in data and b"mihkel saks" not in data and b"mihkel+saks" not in data
+
+
+def test_what_the_family_had_first_is_whole_once_the_keepers_parcel_comes(
+    first: Path, second: Path, tmp_path: Path
+) -> None:
+    """Earlier words, what is undone and what was settled come in any order, also behind what they led to."""
+    with open_collection(first) as collection:
+        (_, item), *_ = collection.store.items()
+        about = Subject(Kind.ITEM, item)
+        act = collection.act("title")
+        told = act.state(about, "title", "The jetty")
+        act.done()
+        act = collection.act("title: corrected")
+        act.state(about, "title", "The pier", replaces=told.id)
+        act.done()
+        undone = collection.act("story: It rained")
+        undone.state(about, "story", "It rained")
+        undone.done()
+        write(collection, "taken back", withdraws=(undone.id,))
+    tell(first, 0, "note", "for later", audience="keeper")
+    new = made(first, tmp_path / "eha.parcel", to=To.FAMILY, new_copy=True)
+    copy_from_parcel(tmp_path / "eha", new.path, "", QUIET)
+    assert "The pier" in words_of(tmp_path / "eha") and "The jetty" not in every_words(tmp_path / "eha")
+    taken(tmp_path / "eha", made(first, tmp_path / "all.parcel").path)
+    assert words_of(tmp_path / "eha") == words_of(first)
+    assert every_words(tmp_path / "eha") == every_words(first)
+
+
+def every_words(folder: Path) -> list[str]:
+    with open_collection(folder, write=False) as collection:
+        return sorted(row[3] for row in collection.store.every_words())
 
 
 def test_what_cannot_be_meant_is_refused(

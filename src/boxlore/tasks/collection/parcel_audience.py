@@ -2,8 +2,9 @@
 
 A row goes only if everything says yes: its own audience, the item or thing that it is about, what the keeper has kept
 of one field of that, and every name in its words. Of an item that is kept from the family as a whole nothing goes, its
-number, scans and markers neither; of one whose scans are closed to it, the scans and their markers do not. What is no
-longer in force stays at home: earlier words may say what later ones were to put right.
+number, scans and markers neither; of one whose scans are closed to it, the scans and their markers do not; nor does a
+scan that shows no item, of which nobody can say who may see it. What is no longer in force stays at home: earlier words
+may say what later ones were to put right. The line of an act goes only if nothing that the act touched stays behind.
 """
 
 from collections.abc import Iterator
@@ -13,17 +14,9 @@ from boxlore.core.records.audience import Recipient
 from boxlore.core.records.audience_levels import To
 from boxlore.core.records.item_record import every_told
 from boxlore.core.statements import Kind, Subject
-from boxlore.store.joining import LeftOut
+from boxlore.store.left_out import LeftOut, every_line, every_row, with_what_repeats_them
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import records, seen_by
-
-_ROWS = """
-    SELECT s.id, s.act, s.subject_kind, s.subject, s.field, s.words, s.source, s.audience,
-        EXISTS (SELECT 1 FROM past p WHERE p.row = s.row),
-        (SELECT group_concat(json_extract(r.value, '$.id'), ' ') FROM reading r
-            WHERE r.statement = s.id AND json_valid(r.value))
-    FROM statement s"""
-"""Every row of the log: whether it is past, and the ids of whoever it was ever read as."""
 
 
 @dataclass(slots=True)
@@ -37,15 +30,16 @@ class _Kept:
 
 
 def left_out_for_family(collection: Collection) -> LeftOut:
-    """The rows of the log that the family may not see, and the acts whose lines may repeat them."""
+    """The rows of the log that the family may not see, and what may repeat them or names whom it may not."""
     recipient = seen_by(collection, To.FAMILY).recipient
     kept = _kept_of_items(collection, recipient)
-    out = list(_rows_out(collection, recipient, kept))
-    return LeftOut(frozenset(row for row, _ in out), lines=frozenset(act for _, act in out))
+    log = collection.store.db
+    lines = [act for act, line in every_line(log) if not recipient.may_read(line)]
+    return with_what_repeats_them(log, list(_rows_out(collection, recipient, kept)), lines)
 
 
 def _kept_of_items(collection: Collection, recipient: Recipient) -> _Kept:
-    kept = _Kept()
+    kept, shown = _Kept(), set[str]()
     for record in records(collection):
         seen = recipient.seen(record)
         scans = {scan.id for scan in record.scans}
@@ -59,14 +53,16 @@ def _kept_of_items(collection: Collection, recipient: Recipient) -> _Kept:
         kept.statements |= {
             view.statement for view in every_told(record) if goes_as_it_is.get(view.statement) != view
         }  # fmt: skip
+        shown |= scans
+    kept.things |= {scan for scan, _ in collection.store.scans()} - shown
     of_scans = collection.store.words_of(["scan"])
     kept.things |= {marker for marker, _, scan in of_scans if scan in kept.things}
     return kept
 
 
-def _rows_out(collection: Collection, recipient: Recipient, kept: _Kept) -> Iterator[tuple[str, str]]:
-    """(id, act) of each row that does not go."""
-    for row, act, kind, subject, name, words, source, audience, is_past, meant in collection.store.db.execute(_ROWS):
+def _rows_out(collection: Collection, recipient: Recipient, kept: _Kept) -> Iterator[str]:
+    """The id of each row that does not go."""
+    for row, kind, subject, name, words, source, audience, is_past, meant in every_row(collection.store.db):
         about = Subject(Kind(kind), subject)
         told = "" if about.kind is Kind.SCAN else words  # what a scan's file says is decided for the scan as a whole
         beside = (source, *(meant or "").split())
@@ -76,4 +72,4 @@ def _rows_out(collection: Collection, recipient: Recipient, kept: _Kept) -> Iter
             or subject in kept.things
             or not recipient.may_have_row(about, name, told, audience, beside, kept.audiences.get(subject, ()))
         ):
-            yield row, act
+            yield row

@@ -25,7 +25,7 @@ from boxlore.disk.unfinished import unfinished_folder
 from boxlore.disk.writing import could_not
 from boxlore.store import joining
 from boxlore.store.database_file import DATABASE, make_database
-from boxlore.store.joining import LeftOut
+from boxlore.store.left_out import NOTHING, LeftOut, acts_before, every_line
 from boxlore.store.opening import open_store
 from boxlore.tasks.collection.joining import (
     ABOUT_PARCEL,
@@ -119,12 +119,11 @@ def _step(progress: Progress) -> None:
 
 
 def _left_out(collection: Collection, order: ParcelOrder) -> LeftOut:
-    kept = left_out_for_family(collection) if order.to.is_family else joining.NOTHING
+    kept = left_out_for_family(collection) if order.to.is_family else NOTHING
     if order.since is None:
         return kept
     begins = datetime.combine(order.since, time(), UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
-    query = "SELECT id FROM act WHERE recorded_at < ?"
-    return replace(kept, acts=frozenset(act for (act,) in collection.store.db.execute(query, (begins,))))
+    return replace(kept, acts=acts_before(collection.store.db, begins))
 
 
 def _write_log(collection: Collection, path: Path, left_out: LeftOut, made: Parcel) -> tuple[set[str], str]:
@@ -167,6 +166,7 @@ def _settings_for(collection: Collection, to: To) -> Settings:
         title=seen.setting("title") or Settings().title,
         holder=seen.holder,
         contact="",
+        family=seen.setting("family"),
         history=seen.setting("history"),
         custody="",
     )
@@ -235,7 +235,7 @@ def take_in(
         return TakenIn(
             sha256_of(parcel),
             joined,
-            len(_before(folder) - _acts_here(collection)),
+            len(_before(folder) - {act for act, _ in every_line(collection.store.db)}),
             about.get("since", ""),
             about["for"],
         )
@@ -244,10 +244,6 @@ def take_in(
 def _before(folder: Path) -> set[str]:
     path = folder / BEFORE
     return set(path.read_text("utf-8").split()) if path.is_file() else set()
-
-
-def _acts_here(collection: Collection) -> set[str]:
-    return {act for (act,) in collection.store.db.execute("SELECT id FROM act")}
 
 
 def copy_from_parcel(folder: Path, parcel: Path, passphrase: str, progress: Progress, *, series: str = "") -> TakenIn:
