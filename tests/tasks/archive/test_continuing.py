@@ -534,6 +534,30 @@ def test_an_archive_that_takes_less_keeps_what_it_may_have_and_no_more(mine: Col
     assert kept(tmp_path / "2", "closed") == {*numbered, "contents.csv", "stays.txt"}
 
 
+def test_a_copy_goes_for_the_reason_for_which_its_words_do(mine: Collection, tmp_path: Path) -> None:
+    """A rule of our own: what an archive is told to do with a copy tells why, in both parts alike."""
+    teller = Teller(mine)
+    struck = teller.tell(find_item(mine, "TRA-0001"), "title", "The dance at the cannery", Telling(audience="anyone"))
+    every = TransferOrder(archive=replace(MUSEUM, takes=(*MUSEUM.takes, "copies")))
+    transfer(mine, tmp_path / "1", order=every)
+    copies = {
+        path.name.partition("_")[0]: path.relative_to(tmp_path / "1/open/data").as_posix()
+        for path in sorted((tmp_path / "1/open/data/copies").rglob("TRA-*"))
+    }
+    assert b"dance at the cannery" in (tmp_path / "1/open/data" / copies["TRA-0001"]).read_bytes()
+    strike_out(mine, [struck.id])
+    registry.set_audience(mine, find_item(mine, "TRA-0002"), "archive:2070-01-01")
+    transfer(mine, tmp_path / "2", order=replace(every, earlier=tmp_path / "1"))
+    registry.set_audience(mine, find_item(mine, "TRA-0001"), "family")
+    transfer(mine, tmp_path / "3", order=replace(every, earlier=tmp_path / "2"))
+    for part in ("open", "closed"):
+        rows = why(tmp_path / "2", part)
+        assert ("replace", "struck", copies["TRA-0001"], "") in rows, part
+        assert ("delete", "closed", copies["TRA-0002"], "") in rows, part
+        assert ("replace", "corrected", "copies/contents.csv", "") in rows, part
+        assert ("delete", "kept", copies["TRA-0001"], "") in why(tmp_path / "3", part), part
+
+
 def test_a_choice_after_a_whole_transfer_withdraws_nothing(mine: Collection, tmp_path: Path) -> None:
     papers = mine.folder / "papers"
     papers.mkdir(exist_ok=True)

@@ -10,6 +10,7 @@ A row says of a file, an item or a statement of an earlier transfer what to do w
     keep     given again the original: an earlier update asked it back, and it is given again now
     return   lent        the original: it was handed over, and belongs to somebody who lent it
     replace  corrected   said otherwise now, or another file stands under that path
+    replace  struck, closed, consent taken back, kept    a copy whose caption had words that are gone for that reason
     delete   withdrawn   no longer in the collection
 
 A file is told by its path below `data/`; one that begins with `../` is of the bag itself: where it named whoever holds
@@ -62,6 +63,7 @@ class Reason(StrEnum):
     WITHDRAWN = "withdrawn"
 
 
+_COPIES = "copies/"
 _DELETE, _REPLACE, _RETURN, _KEEP = "delete", "replace", "return", "keep"
 TELLER = "who told it"
 """Stands for a field where somebody is named no more as the teller of an item."""
@@ -224,10 +226,16 @@ class Withdrawing:
         for path, held in self.earlier.files.items():
             if (now := files.get(path)) == held.sha256:
                 continue
-            is_replaced = now is not None
-            reason = Reason.CORRECTED if is_replaced else self._of_file(path, held.sha256)
-            what, number = _REPLACE if is_replaced else _DELETE, _number_in(path)
+            is_replaced, number = now is not None, _number_in(path)
+            reason = self._of_caption(path, number) if is_replaced else self._of_file(path, held.sha256)
+            what = _REPLACE if is_replaced else _DELETE
             yield what, reason, path, held.sha256, held.transfer, number, "", ""
+
+    def _of_caption(self, path: str, number: str) -> Reason:
+        """Why another file stands under a path now: of a copy, why the words go that its caption may have had."""
+        if not (number and path.startswith(_COPIES)):
+            return Reason.CORRECTED
+        return _worst({*self.reasons(number), *([Reason.CONSENT] if number in self.tellers_gone else ())})
 
     def _of_file(self, path: str, sha256: str) -> Reason:
         """Why a file is no longer in this part: of an item, or a scan, that the collection still has it is closed."""
@@ -236,8 +244,10 @@ class Withdrawing:
         item = store.item_by_number(number) if number else None
         if path.startswith(("recordings/", "papers/")) and (self.collection.folder / path).is_file():
             return Reason.KEPT  # the voice of somebody who is kept from archives, or what the archive has declined
-        if path.startswith("copies/") and any(name in self._tombs for name in self.lacking.get(number, ())):
+        if path.startswith(_COPIES) and any(name in self._tombs for name in self.lacking.get(number, ())):
             return Reason.STRUCK  # its caption held them
+        if path.startswith(_COPIES) and item and not self.seen.to.is_public:  # made for anyone: the item is not open
+            return Reason.KEPT if item in self._kept else Reason.CLOSED
         is_here = self.seen.to.is_public and (item is not None or not number)
         return self._hidden(item) if is_here or store.scan_by_sha256(sha256) else Reason.WITHDRAWN
 
@@ -252,7 +262,7 @@ class Withdrawing:
             reasons.add(Reason.CLOSED)
         elif not rows:
             return
-        worst = next((reason for reason in _WORST_FIRST if reason in reasons), Reason.CORRECTED)
+        worst = _worst(reasons)
         what = _REPLACE if worst is Reason.CORRECTED else _DELETE
         gone = [name for names in self.lacking.values() for name in names]
         in_forms = any(self._tombs[name].kind == Kind.SITTING for name in gone if name in self._tombs)
@@ -263,6 +273,11 @@ class Withdrawing:
             for path in self.earlier.described.get(transfer, DESCRIBING):
                 if not stays.get(path):
                     yield what, worst, path, "", transfer, "", "", ""
+
+
+def _worst(reasons: Sized[str]) -> Reason:
+    """Of several reasons the one that an archive must know; without one it is a correction."""
+    return next((reason for reason in _WORST_FIRST if reason in reasons), Reason.CORRECTED)
 
 
 def _number_in(path: str) -> str:
