@@ -130,9 +130,13 @@ FAULTS = [
     ("=1+1", True, False), ("'=A2", True, False), ("#REF!", True, False), ("#N/A", True, False),
     ("#NAME?", True, False), ("#DIV/0!", True, False), ("####", True, False), ("Err:508", True, False),
     ("3E05", False, True), ("2.02611E+11", False, True), ("3,1e+5", False, True),
+    ("12.11.1932 00:00:00", False, True), ("12/11/1932", False, True), ("1932-11-12 00:00:00", False, True),
+    ("11/12/32 0:00", False, True), ("12-Nov", False, True), ("12-nov-1932", False, True), ("Nov-32", False, True),
+    ("1932.11.12", False, False), ("12/11/32", False, False), ("PCM-12", False, False), ("12.11/1932", False, False),
     ("#12", False, False), ("E 305", False, False), ("-7", False, False), ("P=Q", False, False), ("13E5", False, False),
 ]  # fmt: skip
-"""ISO/IEC 29500-1, 18.17.3 (from memory): what stands in a cell, whether it is refused, whether it is asked about."""
+"""ISO/IEC 29500-1, 18.17.3 and 18.8.30 (from memory): what stands in a cell, whether it is refused, whether it is asked
+about."""
 
 
 @every_row(("cell", "refused", "asked"), FAULTS)

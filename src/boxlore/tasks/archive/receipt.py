@@ -40,8 +40,18 @@ _RECEIPT, _OF = "receipt ", " of "
 _FAULT = re.compile(r"[=＝].*|##+|#[^\W\d_]\S*[!?]|#N/A|Err:\d{3}", re.IGNORECASE | re.DOTALL)
 """What a spreadsheet leaves in a cell where it did not understand it: a formula, `#REF!`, `####` of a narrow column
 (ISO/IEC 29500-1, 18.17.3, Error values; from memory)."""
-_AS_A_NUMBER = re.compile(r"\d(?:[.,]\d+)?E[+-]?\d{1,3}", re.IGNORECASE)
-"""What it makes of `300000` or of `3E5` that somebody typed (common practice, no source)."""
+_YEAR, _TIME = r"(?:1\d|20)\d\d", r"\d{1,2}:\d\d(?::\d\d)?"
+_MONTH = "(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)"
+_WRITTEN_ANEW = re.compile(
+    r"\d(?:[.,]\d+)?E[+-]?\d{1,3}"
+    rf"|\d{{1,2}}([./-])\d{{1,2}}\1(?:{_YEAR}|\d\d(?= ))(?: {_TIME})?"
+    rf"|{_YEAR}-\d\d-\d\d[ T]{_TIME}"
+    rf"|\d{{1,2}}-{_MONTH}(?:-(?:\d\d|{_YEAR}))?|{_MONTH}-\d\d",
+    re.IGNORECASE,
+)
+"""What it makes of `300000` or of `3E5` that somebody typed, and of `12/11` or `12.11.1932`, which it takes for days
+(ISO/IEC 29500-1, 18.8.30, formats 11, 14 to 17 and 22; from memory). `1932.11.12` and `12/11/32` may well be what an
+archive calls a thing, and are not asked about."""
 
 
 def blank_rows(
@@ -195,7 +205,7 @@ class _Reading:
             told = ENGLISH.listed([f"“{number}”" for number in self.apart])
             words = f"Lines of items have the accession numbers {told}, and no line of the whole has one"
             yield f"{words}: ask the archive which is that of the transfer."
-        for words in filter(_AS_A_NUMBER.fullmatch, dict.fromkeys([*self.accessions, *self._references])):
+        for words in filter(_WRITTEN_ANEW.fullmatch, dict.fromkeys([*self.accessions, *self._references])):
             yield f"“{words}” may be what a spreadsheet made of another number: ask the archive what it wrote."
 
     @property
