@@ -20,6 +20,7 @@ from tests.tasks.archive.a_sitting import a_sitting
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.name_answers import NamingAnswer
+from boxlore.core.findings import Severity
 from boxlore.core.people.consent import make_consent
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import every_told
@@ -829,6 +830,24 @@ def words_in(file: Path) -> str:
     if file.suffix == ".pdf":
         return "".join(page.extract_text() for page in PdfReader(file).pages)
     return file.read_bytes().decode("utf-8", "replace")
+
+
+def test_an_update_that_gives_no_originals_after_they_were_given_asks(mine: Collection, tmp_path: Path) -> None:
+    """What a signed deed has given does not go back unsaid: common practice, no source. Scans after scans ask none."""
+    order = TransferOrder(archive=replace(MUSEUM, takes=("dublin-core", "rdf", "forms")))
+    transfer(mine, tmp_path / "1", order=order)
+    scans = replace(order, earlier=tmp_path / "1", originals=False)
+    (asked,) = (found for found in transfer(mine, tmp_path / "2", order=scans).findings if found.rule == DENIED)
+    assert asked.severity is Severity.ASK
+    assert "originals are given, and this update says that none is" in asked.message
+    assert "The originals that the earlier deed gives were never handed over" in deed_of(tmp_path / "2")
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
+    made = transfer(mine, tmp_path / "3", order=replace(scans, earlier=tmp_path / "2"))
+    assert not [found for found in made.findings if found.rule == DENIED]
+    assert "never handed over" not in deed_of(tmp_path / "3")
+
+
+DENIED = "original.denied"
 
 
 def test_a_donor_who_takes_the_consent_back_is_named_in_no_open_file_of_any_transfer(

@@ -7,7 +7,7 @@ What a signed deed has given goes back only by another word that both sign: comm
 from collections.abc import Iterator
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
-from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.tasks.archive.item_states import EarlierItem
 from boxlore.tasks.archive.transfer_updates import Earlier
@@ -28,8 +28,21 @@ def given_again(earlier: Earlier, facts: CollectionFacts) -> Iterator[tuple[str,
             yield ident, item
 
 
+def _denied(earlier: Earlier, facts: CollectionFacts) -> list[EarlierItem]:
+    """The items whose originals were handed over, where an update says now that none is."""
+    given = (item for item in earlier.items.values() if item.given_on and not item.is_asked_back)
+    return [] if facts.originals else list(given)
+
+
 def asked_of_the_keeper(earlier: Earlier, facts: CollectionFacts) -> Iterator[Finding]:
     """What the keeper must decide of each such original."""
+    if denied := _denied(earlier, facts):
+        words = (
+            f"By the deed of {denied[0].given_on} {several(len(denied), 'original is', 'originals are')} given, and "
+            "this update says that none is: its deed is right only if none of them ever went. If they are with the "
+            "archive, make the update again with --originals yes; one that is to come back, keep to the family first."
+        )
+        yield make_finding("original.denied", Severity.ASK, words, "common practice, no source")
     for ident, item in newly_asked_back(earlier, facts):
         asked = "this update asks the archive to return it, and the addendum to the deed says so."
         if ident in facts.not_given:
@@ -54,7 +67,10 @@ def asked_of_the_keeper(earlier: Earlier, facts: CollectionFacts) -> Iterator[Fi
 
 
 def asked_in_the_deed(earlier: Earlier, facts: CollectionFacts) -> str:
-    """What the addendum to a deed says of all that is asked back, and of what is no more; '' for nothing."""
+    """What the addendum to a deed says of all that is asked back, and of what is no more, or of originals that were not
+    handed over though they were to be; '' for nothing."""
+    if _denied(earlier, facts):
+        return " The originals that the earlier deed gives were never handed over, and stay with the donor."
     back = sorted((item.number, ident) for ident, item in earlier.items.items() if facts.asked_back(ident))
     kept = [number for number, ident in back if ident in facts.not_given]
     lent = [number for number, ident in back if ident not in facts.not_given]
