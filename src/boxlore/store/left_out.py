@@ -61,6 +61,6 @@ def with_what_repeats_them(db: sqlite3.Connection, rows: Iterable[str], lines: I
     """These rows and lines of acts, with what was settled of the rows, and with the lines of all acts that told, read
     or settled them, or took that back or did it again: each may repeat their words."""
     of_rows = (json.dumps(sorted(rows)),)
-    touched = {act for (act,) in db.execute(_TOUCHED, of_rows)}
+    touched = frozenset(act for (act,) in db.execute(_TOUCHED, of_rows))
     settled = frozenset(ident for (ident,) in db.execute(_SETTLED, of_rows))
     return LeftOut(frozenset(rows), lines=touched.union(lines), settlements=settled)
