@@ -4,6 +4,7 @@ IIIF Presentation 3.0, 5.3 (a canvas has the aspect of what is shown) and Web An
 memory of their clauses; CIPA DC-008 (Exif), tag 274.
 """
 
+from dataclasses import replace
 from datetime import date
 
 from PIL import Image, ImageOps
@@ -66,3 +67,19 @@ def test_size_and_places_follow_every_turn(orientation: int, turn: int, area: tu
         assert tuple(map(int, part[2:])) == shown.size
     else:
         assert (image["width"], image["height"]) == shown.size
+
+
+def test_what_the_archive_calls_it_stands_beside_its_number() -> None:
+    """Presentation 3.0, 3.1, metadata: pairs of a label and a value, here of no language (4.1); from memory."""
+    scan = ScanFile(id="scan", path="a.jpg", sha256="0", bytes=1, width=60, height=40, media_type="image/jpeg")
+    told = StatementView(
+        statement="s", field="archive_reference", words="P-991", language="", source=KEEPER, said_by="", sure=Sure.SURE,
+        audience="anyone", recorded_at="",
+    )  # fmt: skip
+    called = (told, replace(told, words="MS 12/4"))
+    record = Record(id="item", number="TRA-0001", scans=(scan,), told={"archive_reference": called})
+    pages = dict(iiif_pages(lambda: [record], FACTS, lambda path: True))
+    said = {row["label"]["en"][0]: row["value"] for row in pages["iiif/TRA-0001.json"]["metadata"]}
+    assert said["The archive's reference"] == {"none": ["P-991", "MS 12/4"]} and said["Number"] == {
+        "none": ["TRA-0001"]
+    }

@@ -13,7 +13,8 @@ from boxlore.core.crosswalk import captions, image_regions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_notes, rights_of
 from boxlore.core.crosswalk.rights_statements import OF_RIGHTS, rights_label, rights_name
 from boxlore.core.crosswalk.scan_file_names import packed_path
-from boxlore.core.records.item_record import PersonShown, Record, ScanFile
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.records.item_record import REFERENCE, PersonShown, Record, ScanFile
 
 CONTEXT = "http://iiif.io/api/presentation/3/context.json"
 MEDIA = "http://www.w3.org/TR/media-frags/"
@@ -113,9 +114,12 @@ _SAID_ELSEWHERE = ("title", "rights", "type", "identifier")
 
 
 def _metadata(record: Record, facts: CollectionFacts) -> list[dict[str, Any]]:
-    """Simple Dublin Core as labels and values for readers, each in its language; nothing that is said elsewhere."""
+    """What the archive calls it and simple Dublin Core as labels and values for readers, each in its language; nothing
+    that is said elsewhere."""
     caption = captions.caption(record, "sheet")
     values: dict[str, dict[str, list[str]]] = {"number": _in("", record.number)}
+    if references := [view.words for view in record.all(REFERENCE)]:
+        values[FIELDS[REFERENCE].label] = _in("", *references)
     for name, value in oai_dc(record, facts):
         if name not in _SAID_ELSEWHERE and value.words != caption:
             values.setdefault(name, {}).setdefault(value.language or "none", []).append(value.words)
