@@ -351,6 +351,16 @@ def test_a_second_run_changes_nothing_and_the_page_lists_each_copy(told: Path, h
     assert {one.scan: one.sha256_of_scan for one in lines} == scans
 
 
+def test_the_page_has_what_the_archive_calls_an_item_once_it_has_said_so(home: Home) -> None:
+    """A rule of our own: whoever has the copies alone finds the item at the archive."""
+    make(home)
+    assert {one.reference for one in read_contents(home[1])} == {""}
+    tell(home[0], "archive_reference", "P-991")
+    tell(home[0], "archive_reference", "MS 12/4")
+    make(home)
+    assert {one.reference for one in read_contents(home[1])} == {"P-991; MS 12/4"}
+
+
 def test_the_newest_statement_is_the_metadata_date(told: Path, home: Home) -> None:
     with open_collection(home[0], write=False) as collection:
         record = record_of(collection, find_item(collection, "TRA-0001").id)

@@ -22,7 +22,7 @@ from boxlore.core.crosswalk.xmp_and_iim import CaptionContext, embedding_of
 from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.records.audience import To
-from boxlore.core.records.item_record import ScanFile
+from boxlore.core.records.item_record import REFERENCE, ScanFile
 from boxlore.disk.as_hashed import as_hashed
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.pictures import UprightJpeg, make_upright_jpeg
@@ -269,6 +269,7 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
             language=run.source.language,
             how=written.how,
             additions="yes" if written.additions else "",
+            reference="; ".join(view.words for view in record.all(REFERENCE)),
         )
         return replace(refused, copy=written.copy, state=written.state, why=why, shortened=written.shortened, line=line)
     except (BoxloreError, OSError) as met:

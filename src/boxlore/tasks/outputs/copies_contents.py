@@ -1,4 +1,5 @@
-"""The contents page of copies, `contents.csv`: each copy, its number and mark, and the SHA-256 of scan and copy.
+"""The contents page of copies, `contents.csv`: each copy, its number and mark, what the archive calls its item, and the
+SHA-256 of scan and copy.
 
 It is read before copies are made again, so that a file that somebody else has changed since is known from one
 that is as it was written. A run over some items only leaves the lines of the others.
@@ -36,6 +37,8 @@ class CopyLine:
     additions: str = ""
     language: str = ""
     """Of our own words in its caption; empty for a copy made before they had one, which says them in English."""
+    reference: str = ""
+    """What the archive calls the item, once it has said so."""
 
     @property
     def key(self) -> tuple[str, str, str]:
