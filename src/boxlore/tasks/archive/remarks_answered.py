@@ -15,10 +15,10 @@ from boxlore.core.records.item_record import ANSWER, REFERENCE, REMARK, Record, 
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.restrictions import restrictions_on
+from boxlore.tasks.archive.transfer_updates import URN
 
 REMARKS = "metadata/remarks.csv"
 COLUMNS = ("Number", "Identifier", "Remark", "Of", "Noted", "Answer", "Answered", "Told since")
-URN = "urn:uuid:"
 
 
 def answers_of_items(making: Making) -> Mapping[str, Sequence[StatementView]]:
