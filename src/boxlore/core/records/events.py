@@ -147,9 +147,10 @@ def meant_by(
 def _is_of_another(event: FamilyEvent, people: Mapping[str, Person], words: str) -> bool:
     """“Kaljus Hochzeit”, “the wedding of Kalju”: whether a wedding is told that is somebody's who is none of an
     event's."""
-    if not event.people:
-        return False
     told = f" {words.casefold().replace('’', chr(39))} "
+    nouns = [noun for noun in ALONE["marriage"] if noun in told]
+    if not event.people or not nouns:
+        return False  # most
     own = {_first(name) for ident in event.people if ident in people for name in _names(people[ident])}
     others = {_first(name) for person in people.values() for name in _names(person)} - own
     ways = [
@@ -158,7 +159,7 @@ def _is_of_another(event: FamilyEvent, people: Mapping[str, Person], words: str)
         if name in told
         for way in (*(f"{name}{ending} {{}}" for ending in ("s", "'s", "'")), *(f"{{}} {of} {name}" for of in _OF))
     ]
-    return any(f" {way.format(noun)} " in told for way in ways for noun in ALONE["marriage"])
+    return any(f" {way.format(noun)} " in told for way in ways for noun in nouns)
 
 
 def _first(name: str) -> str:
@@ -201,7 +202,7 @@ def _with_owner(event: FamilyEvent, people: Mapping[str, Person]) -> FamilyEvent
     owner, mark, _ = bare(event.name).replace("’", "'").partition("'s ")
     if not mark or event.people or not event.own:
         return event
-    owners = [ident for ident, person in people.items() if owner in {name.split(" ", 1)[0] for name in _names(person)}]
+    owners = [ident for ident, person in people.items() if owner in set(map(_first, _names(person)))]
     return replace(event, people=(owners[0],), kind=event.told_kind) if len(owners) == 1 else event
 
 
@@ -285,7 +286,7 @@ def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, 
     if not ways:
         return
     persons = (people[ident] for ident in event.people if ident in people)
-    names = {name.split(" ", 1)[0] for person in persons for name in _names(person)}
+    names = {_first(name) for person in persons for name in _names(person)}
     for name in (name for name in names if len(name) >= _LONG_ENOUGH):
         stem = name[:-1] if name[-1] in _VOWELS else name
         for piece in told.pieces:
@@ -387,11 +388,15 @@ _LONG_NAME, _ENDING = 5, 2
 """An event's name of so many letters has other forms; so many letters at its end may be another ending."""
 
 
-def _without_owner(name: str, people: Mapping[str, Person]) -> str:
-    """`studentexamen` of `Gunnars studentexamen`: what is left behind a first name with its “s”; empty for another."""
+def _without_owner(name: str, people: Mapping[str, Person], pieces: frozenset[str]) -> str:
+    """`studentexamen` of `Gunnars studentexamen`: what is left behind a first name with its “s”; empty for another, and
+    where not all that is left is told."""
     owner, _, rest = bare(name).partition(" ")
-    firsts = {known.split(" ", 1)[0] for person in people.values() for known in _names(person)} if rest else set()
-    return rest if owner.endswith("s") and owner.removesuffix("s") in firsts else ""
+    if not rest or not owner.endswith("s") or not pieces.issuperset(_pieces_of_a_way(rest)):
+        return ""  # most
+    first = owner.removesuffix("s")
+    is_known = any(_first(known) == first for person in people.values() for known in _names(person))
+    return rest if is_known else ""
 
 
 def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[str]) -> Iterator[str]:
@@ -413,7 +418,7 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
         for name in event.names:
             yield from shorter(name)
             yield from as_clause(name)
-            yield _without_owner(name, people)
+            yield _without_owner(name, people, pieces)
             yield from called_otherwise(name)
             yield from _ways_told(burned(name, pieces), pieces)
             yield from _in_another_form(bare(name), pieces)
