@@ -164,8 +164,15 @@ GIVE_OR_TAKE, EITHER_WAY = (
 IN_A_YEAR = "in_a_year"
 """The row of the words behind which two digits may be a year: “back in 62”, “en el 62”."""
 
+OF_THE_DATE = "of_the_date"
+"""The row of how words begin that say by whose calendar a date is, that it is not so sure, or of what it is the date
+(of our own choosing): “Easter 1951, Orthodox”, “14 March 1931, unlikely”, “May 1938, posted”."""
+
 OF_A_STRETCH = "stretch"
 """The row of the words that add nothing but before a count: “[the] three days before Easter” are all three."""
+
+SOUGHT_APART = (OF_A_STRETCH, IN_A_YEAR, OF_THE_DATE, *TOLERANCES, *PREFIXES, *THE_ONE_BESIDE)
+"""Rows whose words are no words of a date by themselves: each is sought where its constant is used."""
 
 _ROMANS = "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi".split()
 ROMAN = {name: value for value, name in enumerate(_ROMANS, 1)}
@@ -315,7 +322,7 @@ def _entries(language: Language) -> Iterator[Entry]:
     yield from ((words, "season_part", value) for words, value in of_seasons.items())
     finer = {form: key for key in FINER for form in language.words.get(key, "").split("|")}
     for key, words in language.words.items():
-        if key in (OF_A_STRETCH, IN_A_YEAR) or key in PREFIXES or key in THE_ONE_BESIDE or key in TOLERANCES:
+        if key in SOUGHT_APART:
             continue
         kind, value = _SENSE_OF[key]
         for form in words.split("|"):
@@ -508,6 +515,12 @@ def stretch_words() -> frozenset[str]:
 def words_before_a_year() -> frozenset[str]:
     """The words of `IN_A_YEAR` of every language."""
     return _forms(IN_A_YEAR)
+
+
+@cache
+def beginnings_of_the_date() -> frozenset[str]:
+    """How the words of `OF_THE_DATE` of every language begin."""
+    return _forms(OF_THE_DATE)
 
 
 def _forms(row: str) -> frozenset[str]:

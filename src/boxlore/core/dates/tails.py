@@ -5,6 +5,7 @@ be of a date, a doubt or a denial in any language, a number, a question mark, or
 """
 
 from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import PIECE, beginnings_of_the_date
 
 _OF_NO_DATE = frozenset(("name", "comma", "noise", "genitive", "possessive", "to", "to_open", "from", "at_years"))
 _DOUBTING = "?"
@@ -17,16 +18,8 @@ _AT_OR_WITH = WITH | frozenset(
     "juures".split()
 )
 """Those, and words before a place."""
-
-
-_OF_THE_DATE_ITSELF = tuple(
-    "orthodox ortodoks ortodox ortodoxe ortodos ortodoss õigeusu православн pravoslav greek russian julian gregorian "
-    "eastern american unlikely doubtful dubious disputed douteu zweifelhaft fraglich unwahrscheinlich dudos dubbi "
-    "duvidos twijfelachtig tvivlsom tveksam tvilsom epävarm kaheldav сомнит wątpliw apšaubām abejotin pochybn "
-    "print copied posted developed reprint processed scanned".split()
-)
-"""How words begin that say by which calendar it is, that it is not so sure, or of what it is the date (of our own
-choosing): behind such a word the date alone is no answer."""
+_ENDING = 3
+"""Letters of an ending at most (common practice, no source)."""
 
 
 def where_a_tail_begins(tokens: list[Token], words: str) -> int:
@@ -36,15 +29,15 @@ def where_a_tail_begins(tokens: list[Token], words: str) -> int:
     behind = tokens[begin + 1 :]
     if not begin or words[tokens[begin].start] == ";" or any(not token.kinds <= _OF_NO_DATE for token in behind):
         return 0
-    tail = words[tokens[begin].end :]
-    is_doubted = any(letter.isdigit() or letter in _DOUBTING for letter in tail)
-    is_of_it = any(_is_of_the_date(word.strip(".,;:!()")) for word in tail.casefold().split())
-    return 0 if is_doubted or is_of_it else begin
+    told = words[tokens[begin].end :]
+    is_doubted = any(letter.isdigit() or letter in _DOUBTING for letter in told)
+    return 0 if is_doubted or any(map(_is_of_the_date, PIECE.findall(told.casefold()))) else begin
 
 
 def _is_of_the_date(word: str) -> bool:
-    """Whether a word is one of those or a form of it: no longer by more than an ending (“greek”, not “greektown”)."""
-    return any(word.startswith(stem) and len(word) <= len(stem) + 3 for stem in _OF_THE_DATE_ITSELF)
+    """Whether a word says something of the date itself: no longer by more than an ending than how such words begin
+    (“greek”, not “greektown”)."""
+    return any(word.startswith(begun) and len(word) <= len(begun) + _ENDING for begun in beginnings_of_the_date())
 
 
 def _before_a_name(tokens: list[Token], words: str) -> int:

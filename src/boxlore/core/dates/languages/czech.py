@@ -15,6 +15,7 @@ CZECH = Language(
     weekdays=("pondělí úterý středu čtvrtek pátek sobotu neděli",),
     words={
         "because": "protože|neboť",
+        "of_the_date": "pravoslav|pochybn",
         "in_a_year": "v|ve",
         "just_turned": "právě dovršila|právě dovršil",
         "6_months": "půl roku|půlrok",

@@ -24,6 +24,7 @@ ESTONIAN = Language(
     weekday_endings="l st",
     words={
         "because": "sest|kuna|sest et",
+        "of_the_date": "õigeusu|kaheldav",
         "just_turned": "äsja saanud|just saanud|sai just",
         "one_week": "nädal aega",
         "one_month": "kuu aega",

@@ -26,6 +26,7 @@ FINNISH = Language(
     weekday_endings="na n sta",
     words={
         "because": "koska|sillä",
+        "of_the_date": "ortodoks|epävarm",
         "just_turned": "juuri täyttänyt|vasta täyttänyt|juuri täytti",
         "eve": "iltana ennen|ilta ennen|yönä ennen",
         "6_months": "puoli vuotta",

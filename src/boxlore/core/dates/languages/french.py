@@ -8,6 +8,7 @@ FRENCH = Language(
     month_names={9: "7bre|7embre", 10: "8bre|8embre", 11: "9bre|9embre", 12: "10bre|xbre|10embre"},
     words={
         "because": "parce que|parce qu'|car|puisque",
+        "of_the_date": "orthodox|douteu",
         "in_a_year": "en",
         "just_turned": "venait d'avoir|vient d'avoir|tout juste",
         "6_months": "une demi-année",

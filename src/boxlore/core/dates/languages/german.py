@@ -38,6 +38,7 @@ GERMAN = Language(
         "second_quarter": "q2",
         "first_quarter": "q1",
         "because": "weil|denn|da ja",
+        "of_the_date": "orthodox|fraglich|zweifelhaft|unwahrscheinlich",
         "in_a_year": "in",
         "6_months": "ein halbes jahr|einem halben jahr|halbes jahr|halben jahr",
         "18_months": "anderthalb jahre|eineinhalb jahre|ein und ein halbes jahr|anderthalb jahren|eineinhalb jahren",

@@ -11,6 +11,7 @@ ITALIAN = Language(
     month_names={9: "7bre", 10: "8bre", 11: "9bre", 12: "10bre|xbre"},
     words={
         "because": "perché|poiché|siccome",
+        "of_the_date": "ortodoss|dubbi",
         "in_a_year": "nel|nel lontano",
         "just_turned": "appena compiuti|appena compiuto|appena compì",
         "6_months": "mezzo anno",

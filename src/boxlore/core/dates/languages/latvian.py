@@ -27,6 +27,7 @@ LATVIAN = Language(
     weekday_endings="a ā u as",
     words={
         "because": "tāpēc ka|jo tad",
+        "of_the_date": "apšaubām",
         "eve": "vakarā pirms|vakars pirms|naktī pirms",
         "6_months": "pusgadu",
         "18_months": "pusotru gadu|pusotra gada",

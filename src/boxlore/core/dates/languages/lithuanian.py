@@ -25,6 +25,7 @@ LITHUANIAN = Language(
     weekdays=("pirmadienį antradienį trečiadienį ketvirtadienį penktadienį šeštadienį sekmadienį",),
     words={
         "because": "nes|kadangi",
+        "of_the_date": "abejotin",
         "eve": "vakare prieš|vakaras prieš|naktį prieš|išvakarėse",
         "6_months": "pusmetį|pusę metų",
         "18_months": "pusantrų metų|pusantrus metus",

@@ -16,6 +16,7 @@ NORWEGIAN = Language(
     },
     words={
         "because": "fordi",
+        "of_the_date": "ortodoks|tvilsom",
         "in_a_year": "i",
         "just_turned": "nettopp fylt|akkurat fylt",
         "6_months": "et halvt år|halvt år",

@@ -17,6 +17,7 @@ POLISH = Language(
     weekdays=("poniedziałku wtorku środę czwartku piątku sobotę niedzielę",),
     words={
         "because": "ponieważ|gdyż",
+        "of_the_date": "wątpliw",
         "in_a_year": "w|we",
         "just_turned": "właśnie skończyła|właśnie skończył",
         "6_months": "pół roku",

@@ -15,6 +15,7 @@ PORTUGUESE = Language(
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
         "because": "porque|pois|já que",
+        "of_the_date": "ortodox|duvidos",
         "in_a_year": "em|no",
         "just_turned": "acabados de fazer|acabava de fazer|acabou de fazer",
         "6_months": "meio ano",

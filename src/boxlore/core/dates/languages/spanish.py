@@ -7,6 +7,7 @@ SPANISH = Language(
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
     words={
         "because": "porque|pues|ya que",
+        "of_the_date": "ortodox|dudos",
         "in_a_year": "en|en el|por el|allá por el",
         "just_turned": "recién cumplidos|acababa de cumplir|acaba de cumplir",
         "6_months": "medio año",

@@ -21,6 +21,7 @@ SWEDISH = Language(
     weekdays=("måndagen tisdagen onsdagen torsdagen fredagen lördagen söndagen",),
     words={
         "because": "eftersom|därför att",
+        "of_the_date": "ortodox|tveksam",
         "in_a_year": "i",
         "just_turned": "nyss fyllda|just fyllda|nyss fyllt|just fyllt",
         "6_months": "ett halvår|ett halvt år|halvår",
