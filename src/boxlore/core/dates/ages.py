@@ -5,6 +5,8 @@ An age is one number beside words of age, in any order; whatever else is said mu
 """
 
 from collections.abc import Callable
+from functools import reduce
+from operator import or_
 from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
@@ -177,33 +179,30 @@ _OWNING = frozenset(("possessive", "genitive"))
 def _is_dative_age(tokens: list[Token]) -> bool:
     """“Мне тут шесть лет”, `man te seši gadi`: whether a word for “to me” stands with one for years, both of one of the
     languages that tell an age so."""
-    owners = years = 0
-    for token in tokens:
-        for sense in token.senses:
-            owners |= sense.languages if sense.kind == "i" else 0
-            years |= sense.languages if sense.kind == "years_old" else 0
-    return owners & years & DATIVE != 0
+    senses = _senses(tokens)
+    return _languages_with("i", senses) & _languages_with("years_old", senses) & DATIVE != 0
 
 
 def _is_romance_age(tokens: list[Token]) -> bool:
     """“Mes vingt ans”, “sus 20 años”, “i suoi vent'anni”: whether a word for “my” or “her” stands before a number with
     a word for years, both of one of the languages that tell an age so."""
-    owners = years = 0
-    for token in tokens:
-        for sense in token.senses:
-            owners |= sense.languages if sense.kind == "possessive" else 0
-            years |= sense.languages if sense.kind == "years_old" else 0
-    return owners & years & ROMANCE != 0
+    senses = _senses(tokens)
+    return _languages_with("possessive", senses) & _languages_with("years_old", senses) & ROMANCE != 0
 
 
 def _of_one_language(tokens: list[Token]) -> bool:
     """Whether a word for “was” and one for “years” are of one language (“war” of “two years into the war” is not)."""
-    was = years = 0
-    for token in tokens:
-        for sense in token.senses:
-            was |= sense.languages if sense.kind == "was" and sense is token.senses[0] else 0
-            years |= sense.languages if sense.kind == "years_old" else 0
-    return was & years != 0
+    surely = [token.senses[0] for token in tokens]
+    return _languages_with("was", surely) & _languages_with("years_old", _senses(tokens)) != 0
+
+
+def _senses(tokens: list[Token]) -> list[Sense]:
+    return [sense for token in tokens for sense in token.senses]
+
+
+def _languages_with(kind: str, senses: list[Sense]) -> int:
+    """The languages, as bits, of the senses of a kind."""
+    return reduce(or_, (sense.languages for sense in senses if sense.kind == kind), 0)
 
 
 _TODAY = frozenset(
