@@ -523,9 +523,14 @@ _NO_NAME = frozenset(("season", "season_part", "feast", "feast_day"))
 def _before_a_reason(tokens: list[Token], decided: Decided) -> list[str]:
     """“Easter of 1951, because the twins weren't born till June”: what is told before a reason for it; none where
     nothing is."""
-    reason = next((at for at, token in enumerate(tokens) if token.is_any(_BECAUSE)), 0)
-    pieces = _pieces(tokens[:reason], decided)[0] if reason else []
+    told = before_because(tokens)
+    pieces = _pieces(told, decided)[0] if told else []
     return [text for texts in pieces for text in texts if not text.startswith("XXXX")]
+
+
+def before_because(tokens: list[Token]) -> list[Token]:
+    """The tokens before the word that a reason begins with; none where there is no such word."""
+    return tokens[: next((at for at, token in enumerate(tokens) if token.is_any(_BECAUSE)), 0)]
 
 
 _BECAUSE = frozenset(("because",))

@@ -24,7 +24,7 @@ from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.event_question import asked_event
 from boxlore.core.dates.lexer import Token, lex
 from boxlore.core.dates.lexicon import LANGUAGE_BITS, Node, Sense, languages_of
-from boxlore.core.dates.proposing import MOST_CHOICES, datable, is_datable, is_to_come, is_valid
+from boxlore.core.dates.proposing import MOST_CHOICES, before_because, datable, is_datable, is_to_come, is_valid
 from boxlore.core.dates.relative import days_of
 from boxlore.core.dates.ruled_out import stretch
 from boxlore.core.dates.spelling import one_mended
@@ -142,12 +142,8 @@ _OPEN_ENDS = (": of which year?", _RIGHT)
 def _without_a_reason(tokens: list[Token]) -> list[Token]:
     """“Easter of 1951, because the twins weren't born till June”: the tokens before a reason, where a year is told;
     else all of them."""
-    reason = next((at for at, token in enumerate(tokens) if token.is_any(_BECAUSE)), 0)
-    told = any(token.is_any(_YEAR) for token in tokens[:reason])
-    return tokens[:reason] if told else tokens
-
-
-_BECAUSE = frozenset(("because",))
+    told = before_because(tokens)
+    return told if any(token.is_any(_YEAR) for token in told) else tokens
 
 
 def _is_one_part_alone(tokens: list[Token]) -> bool:
