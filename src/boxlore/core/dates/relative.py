@@ -136,14 +136,14 @@ def _years_near(first: Day, last: Day, distance: Distance) -> str:
 
 
 def _months_near(first: Day, last: Day, distance: Distance) -> str:
-    if (first.year, first.month) != (last.year, last.month):
-        if not distance.count:
-            return f"{first.year}~"
-        begin, end = (_so_old(day, "month", distance.side * distance.count) for day in (first, last))
-        return f"[{begin.year:04d}-{begin.month:02d}..{end.year:04d}-{end.month:02d}]"
-    count = first.year * 12 + first.month - 1 + distance.side * (distance.count or 1)
-    mark = "~" if first == last else ""
-    return f"{count // 12:04d}-{count % 12 + 1:02d}{mark}"
+    within_one = (first.year, first.month) == (last.year, last.month)
+    if not within_one and not distance.count:
+        return f"{first.year}~"
+    moved = (_so_old(day, "month", distance.side * (distance.count or 1)) for day in (first, last))
+    begin, end = (f"{day.year:04d}-{day.month:02d}" for day in moved)
+    if within_one:
+        return f"{begin}~" if first == last else begin
+    return f"[{begin}..{end}]"
 
 
 def _days_near(first: Day, last: Day, distance: Distance) -> str:
