@@ -111,7 +111,9 @@ def what_to_ask(
     asking = _Asking(worked, teller, family)
     everything = list(records)
     dates = sorted(asking.dates(everything), key=lambda row: (-row[1].settles, row[1].number))
-    found = [asking.best(record, date, kinds) for record, date, kinds in dates[:MOST_PICTURES]]
+    found: list[Question] = []
+    for record, date, kinds in dates[:MOST_PICTURES]:
+        found.append(asking.best(record, date, kinds, but=[asked.words for asked in found if asked.kind == "alive"]))
     found += [date for _, date, kinds in dates[MOST_PICTURES:] if "date" in kinds]
     found = [question for question in (*found, *asking.events(), *asking.births()) if question.settles > 0]
     found = found or list(asking.who(everything))
@@ -133,7 +135,6 @@ class _Asking:
         self._remembers = born + FROM_AGE * YEAR if born is not None else None
         hers = [claim for claim in worked.claims if claim.teller == teller.id and claim.limits]
         self._ages_told = {frozenset(days_of(claim)) for claim in hers if len(claim.limits) > 1}
-        self._sad_asked: set[str] = set()
         self._sides_told = {frozenset(days_of(claim)) for claim in hers}
 
     def _is_hers(self, record: Record) -> bool:
@@ -182,18 +183,16 @@ class _Asking:
             words, is_sad = self.say("When was this taken, and what was going on?"), bool(record.words("care"))
             yield record, Question(record.id, record.number, settles, nearness, is_sad, words), kinds
 
-    def best(self, record: Record, date: Question, kinds: frozenset[str]) -> Question:
-        """The question of a picture that settles most."""
+    def best(self, record: Record, date: Question, kinds: frozenset[str], *, but: Collection[str]) -> Question:
+        """The question of a picture that settles most, `but` none in these words."""
         first, last = _closed(*self._worked.bounds(of_item(record.id)))
         asked = [(date.settles, date.kind, date.words), *self._of_picture(record, first, last)]
         settles, kind, words = max(
-            (row for row in asked if row[1] in kinds and row[2] not in self._sad_asked),
+            (row for row in asked if row[1] in kinds and row[2] not in but),
             key=lambda row: row[0],
             default=(0, "", ""),
         )
         sad = date.is_sad or kind == "alive"
-        if kind == "alive":
-            self._sad_asked.add(words)
         return Question(date.item, date.number, settles, date.nearness, sad, words, kind)
 
     def _of_picture(self, record: Record, first: int, last: int) -> Iterator[tuple[float, str, str]]:
