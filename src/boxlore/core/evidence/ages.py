@@ -90,10 +90,9 @@ def _one_by_one(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> I
 
 
 def _is_somebodys_age(part: re.Match[str], leaning: Leaning, shown: Sequence[str]) -> bool:
-    named = leaning.named(part["who"], pieces(part["who"]), "")
-    if _ME.fullmatch(part["who"]):
-        return any(token.is_any(_COUNT) for token in lex(nfc(part["age"])))
-    return not named.keys().isdisjoint(shown) and any(token.is_any(_COUNT) for token in lex(nfc(part["age"])))
+    who = part["who"]
+    is_there = bool(_ME.fullmatch(who)) or not leaning.named(who, pieces(who), "").keys().isdisjoint(shown)
+    return is_there and any(token.is_any(_COUNT) for token in lex(nfc(part["age"])))
 
 
 def _is_an_estimate(words: str) -> bool:
@@ -318,7 +317,7 @@ def as_the_reader_has_it(words: str, *, is_of_somebody: bool) -> Iterator[str]:
         for form in (shorter, _AND_MORE.sub("", shorter) if _ME.search(words) else shorter):
             if form != words:
                 yield from _plain_forms(form)
-    for part in (*_SO_I.split(words)[1:],):
+    for part in _SO_I.split(words)[1:]:
         yield from _plain_forms(part)
     before, *behind = _SHE_IS.split(words, maxsplit=1)
     if behind and (not _SOMEBODY_ELSE.search(before) or is_an_occasion(before)):

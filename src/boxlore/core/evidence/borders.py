@@ -84,8 +84,7 @@ def printed(words: str, settings: PhraseSettings) -> Edtf | None:
     """The one date that words tell, in the way in which a border has it."""
     found: dict[str, Edtf] = {}
     for match in _IN_PRINT.finditer(words):
-        year = match["alone"] or f"19{match['year']}"[-4:]
-        month = _month_in(match, settings)
+        year, month = _year_in(match), _month_in(match, settings)
         if month is not None or len(match["year"] or year) == len(year):
             edtf = month or parsed(year)
             found[edtf.text] = edtf
@@ -94,10 +93,14 @@ def printed(words: str, settings: PhraseSettings) -> Edtf | None:
 
 def _month_in(match: re.Match[str], settings: PhraseSettings) -> Edtf | None:
     """The month that is meant, if there is one; “JUL” is no Christmas here, as it is in the North."""
-    year = match["alone"] or f"19{match['year']}"[-4:]
-    dates = may_be_meant(phrases.read(f"{match['month']} {year}", settings)) if match["month"] else ()
+    dates = may_be_meant(phrases.read(f"{match['month']} {_year_in(match)}", settings)) if match["month"] else ()
     months = [edtf for edtf in dates if edtf.single and edtf.single.month in _MONTHS and not edtf.single.day]
     return months[0] if len(months) == 1 else None
+
+
+def _year_in(match: re.Match[str]) -> str:
+    """The year in four digits; of two it is one of the twentieth century."""
+    return match["alone"] or f"19{match['year']}"[-4:]
 
 
 _MONTHS = frozenset(f"{month:02d}" for month in range(1, 13))

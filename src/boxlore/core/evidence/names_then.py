@@ -126,9 +126,11 @@ def promotions_of(happened: Iterable[FamilyEvent], people: Registry) -> list[Pro
     for event in happened:
         words = _words(event.name)
         ranks = [rank for rank in _ranks() if rank & words]
-        calls = {person.id for person in people.values() if words & {fold(call) for call in person.calls}}
-        if event.own and len(ranks) == 1 and len(calls) == 1:
-            found.append(Promotion(event.id, calls.pop(), ranks[0]))
+        if not event.own or len(ranks) != 1:
+            continue  # most
+        called = {person.id for person in people.values() if words & {fold(call) for call in person.calls}}
+        if len(called) == 1:
+            found.append(Promotion(event.id, called.pop(), ranks[0]))
     return found
 
 
