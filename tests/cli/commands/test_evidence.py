@@ -62,7 +62,7 @@ def test_one_wrong_date_is_one_contradiction_with_what_else_tells_of_it(run, bar
         assert run("-c", folder, "tell", "TRA-0001", "person", name)[0] == 0
         assert run("-c", folder, "people", "tell", name, "born", born)[0] == 0
     out = run("-c", folder, "evidence", "TRA-0001")[1]
-    assert "1 contradiction:" in out and "(2 other circles tell of the same, also by:" in out
+    assert "1 contradiction:" in out and "(it shows in 2 more ways, also by:" in out
     (row,) = rows(run("-c", folder, "evidence", "--json", "TRA-0001")[1])
     assert len(row["contradictions"]) == 1 and row["told_also"] == [2]  # type: ignore[arg-type]  # a list
     assert run("-c", folder, "tell", "TRA-0001", "person", "Juta Saar")[0] == 0

@@ -153,8 +153,8 @@ def _disagreement(each: Disagreement, indent: str) -> None:
     for claim in each.circle.claims:
         output.say(f"{indent}  {_said(claim)}")
     if each.others:
-        others = "another circle tells" if len(each.others) == 1 else f"{len(each.others)} other circles tell"
-        output.say(f"{indent}  ({others} of the same, also by:")
+        ways = "one more way" if len(each.others) == 1 else f"{len(each.others)} more ways"
+        output.say(f"{indent}  (it shows in {ways}, also by:")
         for claim in each.besides[:MOST_BESIDES]:
             output.say(f"{indent}    {_said(claim)}")
         output.say(f"{indent}  )" if len(each.besides) <= MOST_BESIDES else f"{indent}    and more)")
