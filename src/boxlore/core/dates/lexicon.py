@@ -171,7 +171,13 @@ OF_THE_DATE = "of_the_date"
 OF_A_STRETCH = "stretch"
 """The row of the words that add nothing but before a count: “[the] three days before Easter” are all three."""
 
-SOUGHT_APART = (OF_A_STRETCH, IN_A_YEAR, OF_THE_DATE, *TOLERANCES, *PREFIXES, *THE_ONE_BESIDE)
+BEFORE_AN_HOUR = "before_an_hour"
+"""The row of the words before an hour, of which a date has no use (common practice, no source): “kell 8 mai 1938”."""
+
+WERE = "were"
+"""The row of the words that say that more than one were something: “when the kids were little”."""
+
+SOUGHT_APART = (OF_A_STRETCH, IN_A_YEAR, OF_THE_DATE, BEFORE_AN_HOUR, WERE, *TOLERANCES, *PREFIXES, *THE_ONE_BESIDE)
 """Rows whose words are no words of a date by themselves: each is sought where its constant is used."""
 
 _ROMANS = "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi".split()
@@ -521,6 +527,18 @@ def words_before_a_year() -> frozenset[str]:
 def beginnings_of_the_date() -> frozenset[str]:
     """How the words of `OF_THE_DATE` of every language begin."""
     return _forms(OF_THE_DATE)
+
+
+@cache
+def words_before_an_hour() -> frozenset[str]:
+    """The words of `BEFORE_AN_HOUR` of every language."""
+    return _forms(BEFORE_AN_HOUR)
+
+
+@cache
+def words_of_several() -> frozenset[str]:
+    """The words of `WERE` of every language."""
+    return _forms(WERE)
 
 
 def _forms(row: str) -> frozenset[str]:

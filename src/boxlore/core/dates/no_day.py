@@ -5,14 +5,9 @@ Read as the day it would be a day that nobody told: it is asked about, with the 
 """
 
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import words_before_a_year
+from boxlore.core.dates.lexicon import words_before_a_year, words_before_an_hour
 
 _MONTH, _DAY, _PASSED_OVER = frozenset(("month",)), frozenset(("day",)), frozenset(("noise", "from", "at_years"))
-_HOURS = frozenset(
-    "kell kella klo kello kl klokken klockan klokka las às alle ore plkst pulksten val half halb halv pool".split()
-)
-"""Words before an hour, in the languages, of which a date has no use (common practice, no source)."""
-
 _PLACING = frozenset(("at", "on", "im", "på"))
 _SIGNS = (":", ")", " - ", " – ", " — ")
 
@@ -28,7 +23,7 @@ def number_of_no_day(tokens: list[Token], words: str) -> tuple[int, int] | None:
         behind = next((place for place in range(at + 1, len(tokens)) if not _is_passed_over(tokens[place])), at)
         if behind == at or not tokens[behind].is_any(_MONTH):
             continue
-        if at and words[tokens[at - 1].start : tokens[at - 1].end].casefold() in _HOURS:
+        if at and words[tokens[at - 1].start : tokens[at - 1].end].casefold() in words_before_an_hour():
             return at - 1, behind
         between = [words[near.start : near.end].casefold() for near in tokens[at + 1 : behind]]
         if any(word in _PLACING or word in words_before_a_year() for word in between):

@@ -4,13 +4,12 @@ They are only ever asked about, with what the birth or the death of that person 
 old, a small child from two to seven (common practice, no source).
 """
 
-import re
-
 from boxlore.core.dates.ages import STAGES
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
 from boxlore.core.dates.event_question import when_born
 from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import PIECE, words_of_several
 from boxlore.core.dates.relative import Distance, at_age, near
 
 _ADDED = frozenset(("when", "was", "noise", "comma", "dash", "doubt", "about"))
@@ -49,7 +48,7 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
     if lives and not lives[0].born and stages[0] != "alive":
         raise NoSuchDate(when_born())
     if not lives:
-        if unknown and stages[0] != "alive" and _SEVERAL.search(text):
+        if unknown and stages[0] != "alive" and not words_of_several().isdisjoint(PIECE.findall(text.casefold())):
             raise NoSuchDate(f"“{text}”: when was that?")  # “when the kids were little”
         if unknown and stages[0] != "alive":
             raise NoSuchDate(when_born(text[unknown[0].start : unknown[-1].end]))
@@ -60,10 +59,6 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
     date = near(lives[0].died, last, context) if is_last else _of_life(lives[0], stages[0])
     shown = f": is {asked(date, context)} meant?" if date else ": when was that?"
     raise NoSuchDate(f"“{text}”{shown}", (date,) if date else ())
-
-
-_SEVERAL = re.compile(r"\b(?:were|waren|étaient|eran|erano|eram|olivat|olid|были|były|byly|bija|buvo)\b", re.IGNORECASE)
-"""Words that say that more than one were so small."""
 
 
 def _of_life(life: Life, stage: str) -> str:

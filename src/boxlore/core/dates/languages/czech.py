@@ -16,6 +16,7 @@ CZECH = Language(
     words={
         "because": "protože|neboť",
         "of_the_date": "pravoslav|pochybn",
+        "were": "byly",
         "in_a_year": "v|ve",
         "just_turned": "právě dovršila|právě dovršil",
         "6_months": "půl roku|půlrok",

@@ -21,6 +21,7 @@ DANISH = Language(
     words={
         "because": "fordi",
         "of_the_date": "ortodoks|tvivlsom",
+        "before_an_hour": "kl|klokken|halv",
         "in_a_year": "i",
         "just_turned": "lige fyldt|er lige fyldt",
         "6_months": "et halvt år|halvt år",

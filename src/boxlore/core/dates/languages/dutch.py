@@ -11,6 +11,7 @@ DUTCH = Language(
     words={
         "because": "want|omdat",
         "of_the_date": "orthodox|twijfelachtig",
+        "before_an_hour": "half",
         "in_a_year": "in",
         "just_turned": "net geworden",
         "6_months": "een half jaar|half jaar",

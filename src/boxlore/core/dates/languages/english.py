@@ -26,6 +26,8 @@ ENGLISH = Language(
     words={
         "because": "because|because of|'cause|cos|coz|as i remember because|seeing as|seeing that|since that was when",
         "of_the_date": "orthodox|greek|russian|eastern|american|unlikely|dubious|disputed|print|copied|posted|developed|reprint|processed|scanned",
+        "before_an_hour": "half",
+        "were": "were",
         "in_a_year": "in|back in|way back in|along in",
         "6_months": "half a year|a half year",
         "18_months": "a year and a half|one and a half years|a year and half|year and a half",

@@ -25,6 +25,8 @@ ESTONIAN = Language(
     words={
         "because": "sest|kuna|sest et",
         "of_the_date": "õigeusu|kaheldav",
+        "before_an_hour": "kell|kella|pool",
+        "were": "olid",
         "just_turned": "äsja saanud|just saanud|sai just",
         "one_week": "nädal aega",
         "one_month": "kuu aega",

@@ -27,6 +27,8 @@ FINNISH = Language(
     words={
         "because": "koska|sillä",
         "of_the_date": "ortodoks|epävarm",
+        "before_an_hour": "kello|klo",
+        "were": "olivat",
         "just_turned": "juuri täyttänyt|vasta täyttänyt|juuri täytti",
         "eve": "iltana ennen|ilta ennen|yönä ennen",
         "6_months": "puoli vuotta",

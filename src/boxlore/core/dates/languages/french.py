@@ -9,6 +9,7 @@ FRENCH = Language(
     words={
         "because": "parce que|parce qu'|car|puisque",
         "of_the_date": "orthodox|douteu",
+        "were": "étaient",
         "in_a_year": "en",
         "just_turned": "venait d'avoir|vient d'avoir|tout juste",
         "6_months": "une demi-année",

@@ -39,6 +39,8 @@ GERMAN = Language(
         "first_quarter": "q1",
         "because": "weil|denn|da ja",
         "of_the_date": "orthodox|fraglich|zweifelhaft|unwahrscheinlich",
+        "before_an_hour": "halb",
+        "were": "waren",
         "in_a_year": "in",
         "6_months": "ein halbes jahr|einem halben jahr|halbes jahr|halben jahr",
         "18_months": "anderthalb jahre|eineinhalb jahre|ein und ein halbes jahr|anderthalb jahren|eineinhalb jahren",

@@ -12,6 +12,8 @@ ITALIAN = Language(
     words={
         "because": "perché|poiché|siccome",
         "of_the_date": "ortodoss|dubbi",
+        "before_an_hour": "alle|ore",
+        "were": "erano",
         "in_a_year": "nel|nel lontano",
         "just_turned": "appena compiuti|appena compiuto|appena compì",
         "6_months": "mezzo anno",

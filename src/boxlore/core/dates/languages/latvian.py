@@ -28,6 +28,8 @@ LATVIAN = Language(
     words={
         "because": "tāpēc ka|jo tad",
         "of_the_date": "apšaubām",
+        "before_an_hour": "plkst|pulksten",
+        "were": "bija",
         "eve": "vakarā pirms|vakars pirms|naktī pirms",
         "6_months": "pusgadu",
         "18_months": "pusotru gadu|pusotra gada",

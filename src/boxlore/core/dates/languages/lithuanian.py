@@ -26,6 +26,8 @@ LITHUANIAN = Language(
     words={
         "because": "nes|kadangi",
         "of_the_date": "abejotin",
+        "before_an_hour": "val",
+        "were": "buvo",
         "eve": "vakare prieš|vakaras prieš|naktį prieš|išvakarėse",
         "6_months": "pusmetį|pusę metų",
         "18_months": "pusantrų metų|pusantrus metus",

@@ -17,6 +17,7 @@ NORWEGIAN = Language(
     words={
         "because": "fordi",
         "of_the_date": "ortodoks|tvilsom",
+        "before_an_hour": "kl|klokken|klokka|halv",
         "in_a_year": "i",
         "just_turned": "nettopp fylt|akkurat fylt",
         "6_months": "et halvt år|halvt år",

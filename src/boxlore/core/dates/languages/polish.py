@@ -18,6 +18,7 @@ POLISH = Language(
     words={
         "because": "ponieważ|gdyż",
         "of_the_date": "wątpliw",
+        "were": "były",
         "in_a_year": "w|we",
         "just_turned": "właśnie skończyła|właśnie skończył",
         "6_months": "pół roku",

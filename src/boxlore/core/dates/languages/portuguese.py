@@ -16,6 +16,8 @@ PORTUGUESE = Language(
     words={
         "because": "porque|pois|já que",
         "of_the_date": "ortodox|duvidos",
+        "before_an_hour": "às",
+        "were": "eram",
         "in_a_year": "em|no",
         "just_turned": "acabados de fazer|acabava de fazer|acabou de fazer",
         "6_months": "meio ano",

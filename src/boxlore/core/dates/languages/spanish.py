@@ -8,6 +8,8 @@ SPANISH = Language(
     words={
         "because": "porque|pues|ya que",
         "of_the_date": "ortodox|dudos",
+        "before_an_hour": "las",
+        "were": "eran",
         "in_a_year": "en|en el|por el|allá por el",
         "just_turned": "recién cumplidos|acababa de cumplir|acaba de cumplir",
         "6_months": "medio año",

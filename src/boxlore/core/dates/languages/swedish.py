@@ -22,6 +22,7 @@ SWEDISH = Language(
     words={
         "because": "eftersom|därför att",
         "of_the_date": "ortodox|tveksam",
+        "before_an_hour": "kl|klockan|halv",
         "in_a_year": "i",
         "just_turned": "nyss fyllda|just fyllda|nyss fyllt|just fyllt",
         "6_months": "ett halvår|ett halvt år|halvår",
