@@ -238,6 +238,8 @@ def test_our_wedding_is_that_of_whoever_tells() -> None:
     trip = item("i", told("story", "On our honeymoon", source=Source(Said.NARRATOR, "Ivy Lang")))
     assert days_of(worked_out([trip], PEOPLE, ROWS), "i") == "1922-08-10 1924-08-10"
     assert of_story("Our wedding", "Ivy Lang") == "1900-05-03 -"  # Ned tells it, who has had none
+    another = item("i", told("story", "Ma's wedding", source=Source(Said.NARRATOR, "Ivy Lang")))
+    assert days_of(worked_out([another], PEOPLE, ROWS), "i") == "- -"  # “ma” is French for “my”, and a mother
 
 
 def test_an_age_beside_a_name_without_a_verb() -> None:

@@ -56,6 +56,7 @@ OURS = frozenset(
     nostro mio nosso meu наша моя nasz nasze mój mūsu mana mūsų mano naše moje""".split()
 )
 """Words that say that it is the teller's own."""
+_OWNER = re.compile(r"\w+['’]s\b")
 _SMALL = frozenset(
     """the a an on of in at her his their my our from and day und am auf ihrem ihrer ihren seiner seinem an dem der die
     das von vom ja oma nende le la les de du des et leur son sur photo photograph picture portrait here this is that it
@@ -86,8 +87,9 @@ def couple_in(words: str, leaning: Leaning, *, narrator: str, shown: Sequence[st
     hers = _HERS & set(pieces(whose))
     before = [", ".join((*parts[:at], *guests, whose))] if hers or not guests else []
     own = leaning.weddings.couples_of(narrator)
-    if len(own) == 1 and not guests and OURS & set(pieces(whose)) and set(pieces(whose)) <= _SMALL | OURS:
-        return own[0]  # “our wedding”
+    is_ours = bool(OURS & set(pieces(_OWNER.sub("", whose)))) and set(pieces(whose)) <= _SMALL | OURS
+    if len(own) == 1 and not guests and is_ours:
+        return own[0]  # “our wedding”, not “Ma's wedding”
     for said in (whose, *before):
         meant, is_plain = _persons(said, leaning, narrator)
         if not is_plain:
