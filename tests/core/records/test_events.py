@@ -257,6 +257,8 @@ WEDDINGS = [  # names of the weddings that are known, the words told, the readin
     (("unsere Hochzeit",), "unsicher, vor der Hochzeit", "[..1955-09-17?]", True),
     (("o nosso casamento",), "nos meses antes do casamento", "[1955-03-17..1955-07-17]", True),
     (("vårt bryllup",), "våren før bryllupet", "1955-21", True),
+    (("ons huwelijk",), "een jaar na onze bruiloft", "1956~", False),
+    (("vår bryllupsdag",), "et år etter vårt bryllup", "1956~", False),
     (("meie pulmad",), "pärast meistri pulmi", None, True),
     (("our wedding",), "the summer after our weddings", "1956-22", False),
     (("our wedding",), "our yard, the year we were married", None, True),

@@ -62,8 +62,8 @@ FORMS_OF_OURS = tuple(
         "мой моя моё моего моей моем моём моему моим мою", "mój moja moje mojego mojej mojemu moim moją",
         "mana manas manām manās manu", "mano", "můj moje mé mého mém moji mojí mou",
         "nuestra nuestras nuestro nuestros",
-        "nostra nostre nostri nostro", "nossa nossas nosso nossos", "onze", "vores vort", "vårt våra våre", "meidän",
-        "meie meil", "наш наша наше нашего нашей нашем нашему наши нашим нашими наших нашу",
+        "nostra nostre nostri nostro", "nossa nossas nosso nossos", "onze ons", "vores vort", "vår vårt våra våre",
+        "meidän", "meie meil", "наш наша наше нашего нашей нашем нашему наши нашим нашими наших нашу",
         "nasz nasza nasze naszego naszej naszemu naszym naszymi naszych naszą", "mūsu mūsų",
         "naše našeho našem našemu naši našich našim našimi naší",
     )
