@@ -503,7 +503,7 @@ def _is_day_and_month(tokens: list[Token]) -> bool:
     return tokens[1].start == tokens[0].end + 1 and tokens[1].senses[0].kind in _MONTHS
 
 
-_OPEN_SPAN = re.compile(r"(?P<year>(?:1[5-9]|20)\d\d) ?[-–—](?:\?)?|(?:\?)? ?[-–—](?P<last>(?:1[5-9]|20)\d\d)")
+_OPEN_SPAN = re.compile(r"(?P<year>(?:1[5-9]|20)\d\d) ?[-–—]\??|\?? ?[-–—](?P<last>(?:1[5-9]|20)\d\d)")
 
 
 def _of_an_open_span(match: re.Match[str], context: DateContext) -> Outcome | None:
