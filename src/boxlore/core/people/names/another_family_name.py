@@ -25,19 +25,24 @@ _GO_WITH = frozenset(
 )
 """Small words that say nothing of when somebody bore the name."""
 
+NOUNS_OF_BIRTH = ("madchenname", "geburtsname", "meisjesnaam", "pigenavn", "pikenavn", "flicknamn", "tyttonimi")
+"""Nouns for a name at birth, written large or small."""
+
+SHORTENED_EARLIER = ("prev", "tidl", "vorm", "ehem", "dawn", "drv")
+"""Words of a name had earlier, shortened with a point."""
+
 _AT_BIRTH = frozenset(
     "was were maiden born birth formerly once miss unmarried single war geborene geborener geb geboren fruher "
-    "ehemals fraulein madchenname ledig oli neiuna neiupolves neiupolvenimi neiu preili sundis sundinud etait "
+    "ehemals fraulein ledig oli neiuna neiupolves neiupolvenimi neiu preili sundis sundinud etait "
     "fut nee jeune fille mademoiselle mlle autrefois era soltera nacida senorita nubile nata signorina nascida "
-    "solteira vroeger juffrouw meisjesnaam var fodd fodt froken pigenavn pikenavn flicknamn tyttonimi omaa "
+    "solteira vroeger juffrouw var fodd fodt froken omaa "
     "sukua entinen neiti была девичья девичестве урожденная byla panna panienskie panienskim domu dzimusi "
     "mergautine divci rozena slecna leanykori szuletett "
-    "prev tidl vorm ehem dawn drv "
     "previously earlier vormals vorher zuvor einst ehedem vanasti varem endine anciennement jadis precedemment "
-    "anteriormente gia outrora voorheen eertijds tidligere tidl forhen tidigare forr forut fordom aiemmin aikaisemmin "
+    "anteriormente gia outrora voorheen eertijds tidligere forhen tidigare forr forut fordom aiemmin aikaisemmin "
     "раньше прежде ранее бывшая бывшии dawniej przedtem wczesniej uprzednio agrak bijusi bijusais ieprieks anksciau "
     "buvusi buves pirmiau drive predtim byvala byvaly driv i mua korabban regebben".split()
-)
+).union(NOUNS_OF_BIRTH, SHORTENED_EARLIER)
 """Words of a name that somebody had first."""
 
 _BEFORE = frozenset(
@@ -45,14 +50,8 @@ _BEFORE = frozenset(
 )
 """`before`, of a name at birth where a word of marrying stands beside it."""
 
-NOUNS_OF_BIRTH = ("madchenname", "geburtsname", "meisjesnaam", "pigenavn", "pikenavn", "flicknamn", "tyttonimi")
-"""Those of them that are nouns, written large or small."""
-
-SHORTENED_EARLIER = ("prev", "tidl", "vorm", "ehem", "dawn", "drv")
-"""Words of a name had earlier, shortened with a point."""
-
 _EARLIER = ("antes", "prima", "enne", "før")
-"""Those of them that alone tell of a name had earlier: `Carmen Ruiz, antes Ortega`."""
+"""Those of `_BEFORE`, as told, that alone tell of a name had earlier: `Carmen Ruiz, antes Ortega`."""
 
 _BY_MARRIAGE = frozenset(
     "married marries wed later now afterwards became mrs heiratete verheiratete verheiratet spater jetzt frau "
@@ -80,14 +79,12 @@ def another_family_name(tokens: Sequence[Token]) -> tuple[str, Sequence[Token]]:
     if not (said and said <= _GO_WITH | _AT_BIRTH | _BEFORE | _OF_MARRYING and is_family):
         return "", ()
     at_birth = bool(said & _AT_BIRTH or (said & _BEFORE and said & _OF_MARRYING))
-    at_birth = at_birth or (not behind and [token.text for token in before] in _EARLIER_ALONE)
+    at_birth = at_birth or (not behind and len(before) == 1 and before[0].text in _EARLIER)
     is_now = "now" in said and not at_birth and bool(before)  # `she's Burns now`
     if (first & _BY_MARRIAGE or is_now) and not said & _BEFORE:
         return "married_as", name
     return ("born_as", _of_one(name, first)) if at_birth or first & _ARTICLES else ("", ())
 
-
-_EARLIER_ALONE = [[word] for word in _EARLIER]
 
 _ARTICLES = frozenset("a an une una uma een en egy one".split())
 """`a Tuttle` alone tells that she is one of that family; in German it may be any noun."""
