@@ -21,6 +21,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     ARTICLES,
     BEGIN_A_REMARK,
     CARDINALS,
+    MAORI_MY,
     OF_THINGS,
     WITH,
     WORN_OR_HELD,
@@ -121,16 +122,9 @@ _TELLS_WHERE = (*PLACES, "nextto", "position", "from the right")
 def _of_maori_names(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
     """`Taku tuahine a Mere`: the article before names."""
     told = reader.words[-2:]
-    is_kin = (
-        len(told) == 2
-        and len(reader.items) == reader.part_begins
-        and told[0].kind == "my"
-        and told[0].plain in _MAORI_MY
-    )
+    is_kin = len(told) == 2 and told[0].kind == "my" and told[0].plain in (*MAORI_MY, "to", "te")
+    is_kin = is_kin and len(reader.items) == reader.part_begins
     return element.text == "a" and is_kin and bool(further) and further[0].is_large
-
-
-_MAORI_MY = ("taku", "toku", "tana", "tona", "to", "te")
 
 
 _AND: tuple[Reading, ...] = (

@@ -80,12 +80,16 @@ from boxlore.core.people.who_is_where.shared_family_name import share_family
 from boxlore.core.people.who_is_where.small_words_table import (
     ARTICLES,
     BESIDE_BEHIND,
+    BESIDE_THINGS,
     CARDINALS,
+    DEDICATED,
     EVERYONE,
     OF_AGES,
     OF_SEVERAL,
     RELATIVES,
     TAKE_A_CASE,
+    THE_OTHER_WAY,
+    WITH_LOVE,
 )
 from boxlore.core.people.who_is_where.somebody import names_somebody
 from boxlore.core.people.who_is_where.starting_points import with_starting_points
@@ -141,7 +145,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     items = items or ([] if takers.people else _nobody_told(reader.text))
     if asked:
         items.insert(0, _of_a_head(between(asked, reader.text)))
-    if elements and fold(elements[0].text) in _DEDICATED and any(piece.plain in _WITH_LOVE for piece in elements):
+    if elements and fold(elements[0].text) in DEDICATED and any(piece.plain in WITH_LOVE for piece in elements):
         _ask_of_dedication(items)
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
@@ -152,47 +156,19 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     mark_parents(items)
     ask_of_kin_or_names(items, known)
     ask_of_own_sides(items)
-    turns = _turns_midway(elements)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals, directed=reader.is_directed))
-    if turns:
+    if _turns_midway(elements):
         people = tuple(replace(person, position=0) for person in people)
     return WhoTold(people, reader.placed, tuple(takers.people), tuple(told_in_remarks(items, known)))
 
 
 def _turns_midway(elements: Sequence[Element]) -> bool:
     """Whether it is told that a row goes the other way, or two directions before anybody: nobody's place is sure."""
-    if any(element.plain in _THE_OTHER_WAY for element in elements):
+    if any(element.plain in THE_OTHER_WAY for element in elements):
         return True
     told = [element for element in elements if element.kind in ("ltr", "rtl") or element.is_large]
     pairs = pairwise(element.kind for element in told[bool(told) and told[0].start == 0 and told[0].kind == "word" :])
     return any({first, second} == {"ltr", "rtl"} for first, second in pairs)
-
-
-_THE_OTHER_WAY = frozenset(
-    "reversed umgekehrt andersherum umberpoordult vastupidi inversement omgekeerd omvendt omvant tvartom painvastoin "
-    "наоборот odwrotnie otradi atvirksciai naopak".split()
-)
-"""Words that turn the order of a row round."""
-
-_DEDICATED = ("to", "for", "an", "fur", "a", "para", "per", "aan", "voor", "til", "till", "dla", "для")
-_WITH_LOVE = (
-    "from",
-    "love",
-    "von",
-    "de",
-    "da",
-    "van",
-    "fra",
-    "fran",
-    "от",
-    "od",
-    "liebe",
-    "amour",
-    "carino",
-    "affetto",
-    "liefs",
-)
-"""Words of a dedication: `To Doreen with love from Joyce`."""
 
 
 def _ask_of_dedication(items: Sequence[Item]) -> None:
@@ -299,7 +275,7 @@ _MARKS = (
 
 
 def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Element]) -> None:
-    if reader.aside and kind in ("front", "back") and element.phrase in _BESIDE_THINGS and _ends_here(further):
+    if reader.aside and kind in ("front", "back") and element.phrase in BESIDE_THINGS and _ends_here(further):
         reader.aside.append(element)  # `Joyce with a poster of Garbo behind`
     elif kind in PLACES or kind in ("position", "from the right"):
         put_place(reader, replace(element, kind=kind), further)
@@ -350,20 +326,6 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.words.append(replace(element, kind=as_told))
         if element.text == "?" and len(reader.words) > 1 and further:
             end_item(reader)
-
-
-_BESIDE_THINGS = (
-    "behind",
-    "in front",
-    "dahinter",
-    "davor",
-    "derriere",
-    "devant",
-    "detras",
-    "delante",
-    "dietro",
-    "davanti",
-)
 
 
 def _ends_here(further: Sequence[Element]) -> bool:

@@ -480,3 +480,35 @@ BEFORE_EXACTLY = {
     "I": "me",
 }
 """Words whose accent makes them another word than the folded one: as told -> the class."""
+
+THE_OTHER_WAY = frozenset(
+    "reversed umgekehrt andersherum umberpoordult vastupidi inversement omgekeerd omvendt omvant tvartom painvastoin "
+    "наоборот odwrotnie otradi atvirksciai naopak".split()
+)
+"""Words that turn the order of a row round."""
+
+DEDICATED = frozenset("to for an fur a para per aan voor til till dla для".split())
+"""Words with which a dedication begins: `To Doreen with love from Joyce`."""
+
+WITH_LOVE = frozenset("from love von de da van fra fran от od liebe amour carino affetto liefs".split())
+"""Words of a dedication behind whom it is to."""
+
+BESIDE_THINGS = (
+    "behind",
+    "in front",
+    "dahinter",
+    "davor",
+    "derriere",
+    "devant",
+    "detras",
+    "delante",
+    "dietro",
+    "davanti",
+)
+"""Places of a thing that somebody is beside: `Joyce with a poster of Garbo behind`."""
+
+GONE = frozenset("missing gone lost fehlt puudub manque falta manca ontbreekt mangler saknas puuttuu".split())
+"""Words behind a row that is not there: `Front row torn off.`"""
+
+MAORI_MY = ("taku", "toku", "tana", "tona")
+"""`my`, `his` and `her` in Māori, of one of the kin."""

@@ -11,7 +11,15 @@ before (`Mick, partly hidden, Joe`; `Jules, visage caché`) both can be meant, a
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, CARDINALS, FACES, HIDDEN, NEGATIONS, PARTLY
+from boxlore.core.people.who_is_where.small_words_table import (
+    ARTICLES,
+    CARDINALS,
+    FACES,
+    GONE,
+    HIDDEN,
+    NEGATIONS,
+    PARTLY,
+)
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, Element
 
 _MARKS = ("comma", "end", "colon", "dash")
@@ -37,25 +45,9 @@ def with_unseen(elements: Sequence[Element]) -> list[Element]:
 def _end_of_row_that_is_gone(elements: Sequence[Element], at: int, end: int) -> int:
     """Behind the words that tell that a whole row is not there, which alone stand behind it; 0 where they do not."""
     is_row = at > 0 and elements[at - 1].kind in ROW_KINDS and (at == 1 or elements[at - 2].kind == "end")
-    end = at + 1 if elements[at].plain in _GONE else end
+    end = at + 1 if elements[at].plain in GONE else end
     ends = end == len(elements) or elements[end].kind == "end"
     return end if is_row and end > at and ends else 0
-
-
-_GONE = (
-    "missing",
-    "gone",
-    "lost",
-    "fehlt",
-    "puudub",
-    "manque",
-    "falta",
-    "manca",
-    "ontbreekt",
-    "mangler",
-    "saknas",
-    "puuttuu",
-)
 
 
 def _end(elements: Sequence[Element], at: int) -> int:

@@ -34,6 +34,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     BUT,
     HELD_ON,
     LEAD_TO_WHAT_IS_SAID,
+    MAORI_MY,
     SAID_BY,
     SAYING,
     THESE,
@@ -97,15 +98,12 @@ def _me(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "me":
         return "me" if reader.joined and not reader.words and stands_for_me(element, further) else ""
     is_maori = element.plain == "me" and len(further) > 1 and further[0].text == "a" and further[1].is_large
-    is_maori = is_maori or (element.text == "me" and bool(further) and further[0].plain in _MAORI_MY)
+    is_maori = is_maori or (element.text == "me" and bool(further) and further[0].plain in (*MAORI_MY, "aku", "oku"))
     if reader.words and is_maori:
         return "and"  # `a Nanny me a Koro`
     if reader.words and element.plain == "me" and further:
         return "and" if further[0].is_large or relation(further[0]) else "me"  # Māori: `Hēmi me Mere`
     return ""
-
-
-_MAORI_MY = ("taku", "toku", "tana", "tona", "aku", "oku")
 
 
 def _joins(element: Element) -> bool:
