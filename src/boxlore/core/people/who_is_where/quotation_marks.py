@@ -7,7 +7,7 @@ around one name or a part of one stay, for they tell what somebody is called (`B
 from collections.abc import Sequence
 from dataclasses import replace
 
-from boxlore.core.people.who_is_where.tokens import Element
+from boxlore.core.people.who_is_where.tokens import Element, each_as_one
 
 _CLOSES = {"'": "'", '"': '"', "‘": "’", "“": "”", "„": "“”", "«": "»", "»": "«", "’": "’", "”": "”"}
 """A mark that opens -> those that close it."""
@@ -30,24 +30,21 @@ def without_marks_around(elements: Sequence[Element]) -> list[Element]:
 
 def with_nicknames_whole(elements: Sequence[Element]) -> list[Element]:
     """The elements, a short quotation behind a name as one word of it: `Knut «Bamse» Haugen`."""
-    kept: list[Element] = []
-    at = 0
-    while at < len(elements):
-        end = _end_of_nickname(elements, at) if kept and kept[-1].kind == "word" and kept[-1].is_large else 0
-        if end:
-            kept.append(replace(elements[end - 1], kind="word", start=elements[at].start, end=elements[end].end))
-            at = end
-        else:
-            kept.append(elements[at])
-        at += 1
-    return kept
+    return each_as_one(elements, _end_of_nickname, _nickname)
+
+
+def _nickname(told: Sequence[Element]) -> Element:
+    return replace(told[-2], kind="word", start=told[0].start, end=told[-1].end)
 
 
 _LONGEST_NICKNAME = 4
 
 
 def _end_of_nickname(elements: Sequence[Element], at: int) -> int:
-    """Where the mark stands that closes a quotation within a name: a large word stands before it and behind it."""
+    """Behind the mark that closes a quotation within a name: a large word stands before it and behind it; 0 where none
+    begins here."""
+    if at == 0 or not _is_of_a_name(elements[at - 1]):
+        return 0
     closing = _CLOSES.get(elements[at].text, "")
     ends = (
         end for end in range(at + 2, min(at + _LONGEST_NICKNAME + 1, len(elements))) if elements[end].text in closing
@@ -55,4 +52,8 @@ def _end_of_nickname(elements: Sequence[Element], at: int) -> int:
     end = next(ends, 0) if closing else 0
     inside, behind = elements[at + 1 : end], elements[end + 1 : end + 2]
     is_told = bool(inside) and inside[-1].is_large and not any(piece.kind in _PARTS for piece in inside)
-    return end if is_told and behind and behind[0].kind == "word" and behind[0].is_large else 0
+    return end + 1 if is_told and behind and _is_of_a_name(behind[0]) else 0
+
+
+def _is_of_a_name(word: Element) -> bool:
+    return word.kind == "word" and word.is_large
