@@ -193,6 +193,8 @@ _ALIKE = tuple(
 )
 """Nouns of what happens to families, in the languages: whoever tells an event in one may call it by another."""
 
+_FIRE = _ALIKE[0]
+
 
 def called_otherwise(name: str) -> frozenset[str]:
     """The words that may mean what an event's name tells in another word or language."""
@@ -219,8 +221,8 @@ _HOMES = frozenset(
 def burned(name: str, pieces: Set[str]) -> Iterator[str]:
     """The clauses by which somebody may tell of a fire, with what burned: as its name has it, or their home."""
     words = set(re.findall(r"\w+", name.casefold()))
-    if _ALIKE[0] & words:
-        is_home = bool(_HOMES & words) or not words - _ALIKE[0] - _OF_A_FIRE
+    if _FIRE & words:
+        is_home = bool(_HOMES & words) or not words - _FIRE - _OF_A_FIRE
         things = words | (_HOMES if is_home else frozenset())
         yield from (way.format(piece) for way in _BURNED for piece in sorted(things & pieces))
 

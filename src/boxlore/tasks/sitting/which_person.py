@@ -116,14 +116,14 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
         else:
             known, asks = list(_who_may_be(people, name, *offered)), ""
         nobody = (_NOBODY,) if note and not view.asks else ()
-        together = offered if len(offered) > 1 else _named_together(name)
+        together = offered or _named_together(name)
         all_of_them = (Meant(f"All of them: {', '.join(together)}", several=tuple(together)),)
         is_row = note is not None and "several people" in note.words and len(offered) > 1
         somebody = (
             *(all_of_them if is_row else ()),
             *_known(known),
             *_new(name, sitting.teller.narrator(view.source)[1], *offered),
-            *(all_of_them if note is not None and not is_row and len(together) > 1 and not offered else ()),
+            *(all_of_them if note is not None and not offered and len(together) > 1 else ()),
         )
         choices = (*nobody, *somebody) if _rules_out(view.words) else (*somebody, *nobody)
         alike: list[str] = []

@@ -190,7 +190,7 @@ def family_first(tokens: Tokens) -> NameParts | None:
     return replace(with_particle(tokens[1:], tokens[:1]), asks=f"Is “{first.text}” the family name?")
 
 
-_FAMILY_TOO = frozenset(
+_BORNE_BY_FAMILIES = frozenset(
     "albert alexander allan allen ambrose andrew andrews anthony arnold arthur augustin austin baldwin barry "
     "benjamin bernard bruce byron charles christian clark clive craig daniel david dean dennis donald douglas "
     "duncan dylan edgar edmond edward elliott ellis ernest ernst evan evans francis frank franklin fraser "
@@ -203,7 +203,7 @@ _FAMILY_TOO = frozenset(
     "ryan samuel scott sidney simon simonis spencer stanley stephen stewart stuart terry thomas tony trevor tyler "
     "urban vernon victor vincent walter warren wayne wesley william".split()
 )
-"""Given names of men that are family names as well."""
+"""Given names of men that are family names as well, where only two names are told. From memory; no source."""
 
-_SURELY_GIVEN = (lists.WOMEN_ALONE - EVERYDAY) | (lists.MEN_ALONE - lists.FAMILY_TOO - _FAMILY_TOO)
+_SURELY_GIVEN = (lists.WOMEN_ALONE - EVERYDAY) | (lists.MEN_ALONE - lists.FAMILY_TOO - _BORNE_BY_FAMILIES)
 """`Huber Sepp`; no `Zilpah Thomas`."""

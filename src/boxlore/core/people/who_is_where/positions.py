@@ -86,27 +86,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         _place_ahead(reader, element, following)
 
 
-_IS_OF_ONE = (
-    "is",
-    "was",
-    "ist",
-    "war",
-    "est",
-    "era",
-    "es",
-    "esta",
-    "e",
-    "is",
-    "er",
-    "var",
-    "ar",
-    "zit",
-    "staat",
-    "jest",
-    "je",
-    "yra",
-    "ir",
-)
+_IS_OF_ONE = frozenset("is was ist war est era es esta e er var ar zit staat jest je yra ir".split())
 """`is` before a posture, which is told of one: `Joe … and Ruth is kneeling`."""
 
 

@@ -181,23 +181,21 @@ def _has_the_picture(part: Sequence[Element], text: str, known: KnownNames) -> t
     das Foto gemacht`; but not `Karl mit dem Foto`, `Karl auf dem Foto`."""
     part = [piece for at, piece in enumerate(part) if not (at and piece.kind == "note")]  # `Mari (Mimmi) Tamm`
     first = next((at for at, piece in enumerate(part) if at and not piece.is_large), len(part))
-    while first < len(part) and token_of(part[first].text).is_particle and part[first + 1 : first + 2] != []:
+    while first + 1 < len(part) and token_of(part[first].text).is_particle:
         first = next((at for at in range(first + 1, len(part)) if not part[at].is_large), len(part))
     said = part[first:]
     at = next((at for at, piece in enumerate(said) if piece.plain in table.PICTURE), 0)
     before = [piece for piece in said[:at] if piece.plain not in ARTICLES or piece.plain in _PLACES]
-    is_object = (
-        at > 0
-        and len(said) <= _MOST_SMALL_WORDS + 1
-        and all(piece.text.islower() or piece is said[at] for piece in said)
-    )
-    is_object = is_object and not any(piece.kind in ("unsure", "unknown") for piece in said)
-    is_object = (
-        is_object and bool(before) and not any(piece.kind == "with" or piece.plain in _PLACES for piece in before)
-    )
+    if not before or len(said) > _MOST_SMALL_WORDS + 1:
+        return "", False
+    is_clause = all(piece.text.islower() or piece is said[at] for piece in said)
+    is_clause = is_clause and not any(piece.kind in ("unsure", "unknown") for piece in said)
+    is_object = is_clause and not any(piece.kind == "with" or piece.plain in _PLACES for piece in before)
     name = _whole_name(part[:first], text, known) if is_object else ""
-    took = any(piece.plain in table.TAKEN | table.TOOK for piece in said)
-    return name, took
+    return name, any(piece.plain in _TOOK for piece in said)
+
+
+_TOOK = table.TAKEN | table.TOOK
 
 
 _PLACES = frozenset("on in at auf im sur dans en na no em nel nella sul sulla pa op i w we на в во of von from".split())

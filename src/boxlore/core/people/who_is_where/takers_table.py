@@ -8,15 +8,15 @@ TAKEN = frozenset(
     "fotografiado fotografiada tomada tomado sacada hecha tirada tirado fotografado scattata scattato fotografata fotografato "
     "genomen gefotografeerd gemaakt taget fotograferet tatt tatte fotografert tagen taget fotograferad ottama kuvaama "
     "kuvannut ottanut снято снят снята сделано zrobione zrobiona wykonane uznemts fotografets nufotografuota vyfoceno foceno "
-    "fotografovano fenykepezte gemacht geschossen geknipst pildistanud teinud fait faite hecho hecha fatto fatta feita gjort sacado".split()
+    "fotografovano fenykepezte gemacht geschossen pildistanud teinud fait faite hecho fatto fatta feita gjort sacado".split()
 )
 """`taken`, of a picture."""
 
 PICTURE = frozenset(
     "photo photos photograph photography picture pic snap snapshot shot foto fotos fotografie aufnahme bild pilt photographie "
     "cliche fotografia retrato billede bilde bilden bildet kuva valokuva фото снимок фотография zdjecie fotka fotografija "
-    "snimek fenykep ljosmynd pildi pilte pildid kuvan kuvat valokuvan fotot fotoa billedet billeder billedene bildet bildene kort kortet "
-    "fotografie fotka fotku fotky fotografiju bildi nuotrauka nuotraukas fotografin plaatje снимки фотографию photos fotografias fotografie".split()
+    "snimek fenykep ljosmynd pildi pilte pildid kuvan kuvat valokuvan fotot fotoa billedet billeder billedene bildene kort kortet "
+    "fotku fotky fotografiju bildi nuotrauka nuotraukas fotografin plaatje снимки фотографию fotografias".split()
 )
 
 TAKER = frozenset(

@@ -27,7 +27,6 @@ from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.remarks import is_absent
-from boxlore.core.people.who_is_where.small_words_table import RELATIVES
 from boxlore.core.people.who_is_where.surely_a_name import is_given_somewhere
 from boxlore.core.people.who_is_where.tokens import Element, elements_of
 from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
@@ -148,7 +147,7 @@ def _of_a_note(item: Item) -> str:
         named = behind[int(bool(behind) and behind[0].plain in small_words.THESE) :]
         if verbs and told[last].plain == "on" and named[:1] == behind[:1] and not _is_led(named):
             continue  # `leaning on Bob`, where `on` is no verb
-        if item.is_name and told[:1] and told[0].plain in RELATIVES and is_absent(told):
+        if item.is_name and told[:1] and told[0].plain in small_words.RELATIVES and is_absent(told):
             return f"Is “{person.words}” in the picture?"  # `Uncle Joe, who took it`
         if told[:1] and told[0].plain not in small_words.SAID_BY and _is_called(named):
             return f"Is “{person.words}” {piece[named[0].start :]}, or somebody else?"
@@ -169,7 +168,6 @@ def _is_led(words: Sequence[Element]) -> bool:
 
 
 _LEAD_NAMES = KIN_WORDS.keys() | TITLES | RELIGIOUS_TITLES
-
 
 _ARTICLES_OF_ENGLISH = ("a", "an")
 
