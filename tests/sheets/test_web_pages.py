@@ -333,6 +333,12 @@ def test_search_from_a_disk(browser, folder: Path) -> None:  # type: ignore[no-u
     assert list(errors(browser)) == []
 
 
+def test_words_beside_a_title_stand_apart_from_it(browser, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    browser.open(folder / "photo/TRA-0002.html")
+    before, after = browser.look("[...document.querySelectorAll('.steps a')].map(link => link.innerText)")
+    assert before == "Previous: The whole family" and after.startswith("Next: ")
+
+
 def test_the_enlarged_view_opens_and_closes_by_keyboard(browser, folder: Path) -> None:  # type: ignore[no-untyped-def]
     browser.open(folder / "photo/TRA-0001.html")
     browser.look("document.querySelector('.enlarge').focus()")

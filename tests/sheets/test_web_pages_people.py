@@ -3,8 +3,9 @@
 from dataclasses import replace
 
 import pytest
-from tests.sheets.conftest import nine, record, shown
+from tests.sheets.conftest import nine, record, shown, told
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Sure
 from boxlore.sheets.web_pages_people import around_head, faces_of, href_of, once, people_subjects, person_href
@@ -59,6 +60,15 @@ def test_doubt_parts_the_photographs_and_is_said_where_nothing_is_sure(printing)
     aino, tom = people_subjects(records, cards(records), printing, {})
     assert [(group["name"], len(group["shown"])) for group in aino["groups"]] == [("Shown", 1), ("Perhaps shown", 1)]
     assert (aino["count"], tom["count"]) == ("2 photographs", "1 photograph, not sure")
+
+
+def test_photographs_of_somebody_stand_by_their_dates(printing) -> None:  # type: ignore[no-untyped-def]
+    years = ("1968", "", "1942")
+    dates = [(told("date", year, value=DateReading.from_edtf(year)),) if year else () for year in years]
+    records = [record(at, shown("Leida"), date=date) for at, date in enumerate(dates)]
+    (leida,) = people_subjects(records, cards(records), printing, {})
+    (group,) = leida["groups"]
+    assert [card["number"] for card in group["shown"]] == ["TRA-0003", "TRA-0001", "TRA-0002"]
 
 
 def test_people_follow_the_alphabet_of_the_collection(printing) -> None:  # type: ignore[no-untyped-def]

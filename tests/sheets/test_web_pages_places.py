@@ -2,8 +2,9 @@
 
 from dataclasses import replace
 
-from tests.sheets.conftest import record
+from tests.sheets.conftest import record, told
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.records.item_record import Record
 from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.sheets.print_run import Printing
@@ -31,6 +32,15 @@ def test_ways_of_calling_one_place_share_a_page(hard: list[Record], printing: Pr
     (subject,) = place_subjects([hard[0], other], cards, printing)
     assert subject["count"] == "2 photographs"
     assert "Told as: Reval" in subject["lines"]
+
+
+def test_photographs_of_a_place_stand_by_their_dates(printing: Printing) -> None:
+    records = [
+        record(at, place="Tapa", date=(told("date", year, value=DateReading.from_edtf(year)),))
+        for at, year in enumerate(("1968", "1942"))
+    ]
+    (tapa,) = place_subjects(records, {one.id: {"number": one.number} for one in records}, printing)
+    assert [card["number"] for card in tapa["groups"][0]["shown"]] == ["TRA-0002", "TRA-0001"]
 
 
 def test_places_follow_the_alphabet_of_the_collection(printing: Printing) -> None:

@@ -1,7 +1,7 @@
 """The album's chapters: photographs by decade, box, place, person, family or occasion, in a stable order."""
 
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.crosswalk import captions, references
@@ -41,7 +41,7 @@ def chapters(records: Sequence[Record], by: str, printing: Printing) -> list[Cha
 
 def _by_title(records: Sequence[Record], by: str, printing: Printing) -> list[Chapter]:
     if by == "person":
-        records = sorted(records, key=_first_day)
+        records = in_time(records)
     groups: dict[str, list[Record]] = {}
     for record in records:
         groups.setdefault(_TITLES[by](record, printing), []).append(record)
@@ -56,7 +56,7 @@ def _by_title(records: Sequence[Record], by: str, printing: Printing) -> list[Ch
 def decades(records: Sequence[Record], say: Say) -> list[Chapter]:
     """Photographs by decade in order, those without a date last; a single decade has its title too."""
     groups: dict[int, list[Record]] = {}
-    for record in sorted(records, key=_first_day):
+    for record in in_time(records):
         groups.setdefault(_decade(record), []).append(record)
     return [
         Chapter(say("The {decade}s", decade=first) if first else say(_LAST["decade"]), tuple(rows), first)
@@ -107,6 +107,11 @@ def _date(record: Record) -> DateReading | None:
     if worked_out is None or worked_out.earliest is None or worked_out.latest is None:
         return None
     return worked_out if worked_out.latest.year - worked_out.earliest.year <= NARROW else None
+
+
+def in_time(records: Iterable[Record]) -> list[Record]:
+    """The photographs by decade and day; those without a date last."""
+    return sorted(records, key=_first_day)
 
 
 def _first_day(record: Record) -> tuple[int, int, int, int]:

@@ -16,6 +16,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import fold
 from boxlore.core.wording.catalogue import Say, to_say
+from boxlore.sheets.album_chapters import in_time
 from boxlore.sheets.album_chapters import photographs as count_of
 from boxlore.sheets.album_indexes import is_doubted, is_name
 from boxlore.sheets.picture_on_paper import Box, front_of, heads_of
@@ -104,12 +105,13 @@ def _faces_in(record: Record) -> Iterable[tuple[str, float, Face]]:
 def people_subjects(
     records: Sequence[Record], cards: Mapping[str, Any], printing: Printing, known: Mapping[str, Person]
 ) -> list[dict[str, Any]]:
-    """A page for each person, with the photographs in groups by what the person is in them; sorted by name.
+    """A page for each person, with the photographs in groups by what the person is in them, by their dates; sorted by
+    name.
 
     `known` are those of whom the audience may know all that is told, by id.
     """
     by_href: dict[str, dict[str, Any]] = {}
-    for record in records:
+    for record in in_time(records):
         for person in record.people:
             start = {"name": clean(captions.one_line(person.name)), "person": person.person, "by_role": {}}
             subject = by_href.setdefault(person_href(person), start)

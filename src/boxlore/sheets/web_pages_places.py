@@ -15,7 +15,7 @@ from boxlore.core.places.reading import coordinates
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import fold
 from boxlore.core.wording.catalogue import Say
-from boxlore.sheets.album_chapters import photographs
+from boxlore.sheets.album_chapters import in_time, photographs
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.printable_words import clean
 
@@ -51,10 +51,10 @@ def place_of(record: Record, say: Say) -> PlaceOf | None:
 
 
 def place_subjects(records: Iterable[Record], cards: Mapping[str, Any], printing: Printing) -> list[dict[str, Any]]:
-    """A page for each place, with all the names it was told by and the photographs from there; sorted by name, in the
-    alphabet of the printing's language."""
+    """A page for each place, with all the names it was told by and the photographs from there by their dates; sorted by
+    name, in the alphabet of the printing's language."""
     by_href: dict[str, dict[str, Any]] = {}
-    for record in records:
+    for record in in_time(records):
         place = place_of(record, printing.say)
         if place is None:
             continue
