@@ -33,10 +33,12 @@ _DE = re.compile(r"\bde (\{(\w+)\})")
 _VOWEL = re.compile(r"[aeiouhàâäéèêëîïôöùûüœæ]", re.IGNORECASE)
 """Letters before which French elides; a name's first h is mute (from memory: Grevisse, Le bon usage)."""
 _ET_OF = "{kin} isikule {names}"
-_ET_OWN_GENITIVE = re.compile(r"[aiouõäöü]\W*\Z", re.IGNORECASE)
+"""Whose kin somebody is, in Estonian, where a form of the name is not known."""
 _ET_APART = re.compile(r"[,;] | ja ")
-"""A name by a vowel that Estonian declines so; an e may be mute in a foreign one (from memory: Eesti
-õigekeelsuskäsiraamat)."""
+_ET_OWN_GENITIVE = re.compile(r"[aiouõäöü]\W*\Z", re.IGNORECASE)
+"""The end of a name that is its own genitive: a vowel other than e, which may be mute in a foreign name (from memory:
+Eesti õigekeelsuskäsiraamat).
+"""
 _SOUNDS_O = re.compile(r"h?[oó]|8", re.IGNORECASE)
 
 
