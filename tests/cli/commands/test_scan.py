@@ -31,18 +31,34 @@ def test_a_back_an_altered_version_and_a_better_scan(run, home: Path, tmp_path: 
     code, _, words = run("-c", home, "scan", "add", "tra-0001", back, "--side", "back")
     assert (code, words.splitlines()[-1]) == (0, "TRA-0001: the back of an item that was here.")
     coloured = picture(tmp_path / "in" / "nice.png", shade=50)
-    assert run("-c", home, "scan", "add", "TRA-0001", coloured, "--altered")[0] == 0
+    code, _, words = run("-c", home, "scan", "add", "TRA-0001", coloured, "--altered")
+    assert (code, words) == (0, "TRA-0001: the altered version of the front of an item that was here.\n")
     front, verso, altered = scans(run, home)
     assert front[:2] == ("recto", "as-scanned") and verso[0] == "verso" and altered[1] == "altered"
     better = picture(tmp_path / "in" / "better.jpg", (120, 80))
     code, _, words = run("-c", home, "scan", "add", "TRA-0001", better)
-    assert code == 2 and "TRA-0001 has a front already" in words and "--replace" in words
+    assert code == 2 and "TRA-0001 has a front already" in words and "better scan of it: boxlore scan replace." in words
+    assert "--" not in words, "no option that the command lacks"
     before = {path.name for path in (home / "scans").iterdir()}
     assert run("-c", home, "scan", "turn", "TRA-0001")[0] == 0
     code, _, words = run("-c", home, "scan", "replace", "TRA-0001", better)
     assert code == 0 and "the front of TRA-0001 is this file now, seen turned by 90° as the one before was" in words
     assert {path.name for path in (home / "scans").iterdir()} > before, "the earlier file stays"
     assert len(scans(run, home)) == 3
+
+
+def test_one_print_of_a_sheet_is_not_replaced_alone(run, home: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    picture(tmp_path / "in" / "sheet.png", (400, 300))
+    better = picture(tmp_path / "in" / "better.png")
+    table = tmp_path / "in" / "items.csv"
+    table.write_text('item,file,area\na,sheet.png,"0,0,0.5,1"\nb,sheet.png,"0.5,0,0.5,1"\n', "utf-8")
+    assert run("-c", home, "intake", "--table", table, "--copy", "--yes")[0] == 0
+    code, _, words = run("-c", home, "scan", "replace", "TRA-0002", better)
+    assert code == 2 and "TRA-0002 has a front already, and better.png is another." in words
+    assert "say --" not in words and "write it over that file; then boxlore intake FILE --replace." in words
+    over = picture(tmp_path / "tamm" / "scans" / "TRA-0002_f.png", (420, 300))
+    code, _, words = run("-c", home, "intake", over, "--replace", "--yes")
+    assert code == 0 and "TRA-0002, TRA-0003" in words, words
 
 
 def test_it_is_turned_and_noted_as_altered(run, home: Path) -> None:  # type: ignore[no-untyped-def]

@@ -68,6 +68,13 @@ class IntakeResult:
     why: str = ""
 
 
+WRITE_OVER = (
+    "If it shows all that the scan there shows, as a whole sheet, write it over that file; then boxlore intake FILE "
+    "--replace."
+)
+"""What is said of a file that is to take the place of a scan, where it is not sure or not so which one."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class IntakeOptions:
     """Options for one intake: copy the scans into `scans/`, or register them where they are; box, folder, how the items
@@ -76,7 +83,8 @@ class IntakeOptions:
     `backs` says what becomes of sides that come later than the others: `ask` joins where it is sure and leaves what is
     unsure, `join` joins also what is unsure if it can be only one item, `apart` makes items of them. `answers` are the
     keeper's, key in the plan -> whether it joins. With `own` what Boxlore itself made of scans is taken too; with
-    `replace` a file takes the place of the scan that it lies in the place of, or is called by the number of.
+    `replace` a file takes the place of the scan that it lies in the place of, or is called by the number of. `if_there`
+    is said of a file of a side that has a scan already: what can be done, without `replace`.
     """
 
     copy: bool = False
@@ -88,6 +96,7 @@ class IntakeOptions:
     own: bool = False
     replace: bool = False
     answers: Mapping[str, bool] = field(default_factory=dict)
+    if_there: str = "If it is a better scan of it, say --replace; if it is of another original, say --backs apart."
 
 
 def own_line(results: Iterable[IntakeResult]) -> str:
@@ -298,7 +307,6 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
         _scan(run, side, digest, known_id, number) for (side, digest), known_id in zip(digests, known_ids, strict=True)
     ]
     item = Subject(Kind.ITEM, here) if here else _new_item(run, planned, number)
-    shows_already = set(run.sides.sides[here]) if here else set()
     for (side, shows_it), scan in zip(parts, shown, strict=True):
         if not (here and shows_it):
             area = Area(*side.area) if side.area else None
@@ -311,10 +319,12 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     run.note(item.id, number, planned)
     if not here:
         return IntakeResult(readable(planned.key), "taken", number)
-    joined = " and ".join(
-        dict.fromkeys(IN_WORDS[side.side] for side in planned.sides if side.side not in shows_already)
-    )
-    return IntakeResult(readable(planned.key), "joined", number, f"the {joined} of an item that was here")
+    joined = dict.fromkeys(_in_words(side) for side, shows_it in parts if not shows_it)
+    return IntakeResult(readable(planned.key), "joined", number, f"the {' and '.join(joined)} of an item that was here")
+
+
+def _in_words(side: ScanSide) -> str:
+    return f"{'altered version of the ' if side.role != AS_SCANNED else ''}{IN_WORDS[side.side]}"
 
 
 def _in_place_of(run: _IntakeRun, planned: Planned, known_ids: Sequence[str]) -> dict[ScanSide, str]:
@@ -434,7 +444,7 @@ def _refuse_number_of_another(run: _IntakeRun, planned: Planned) -> None:
         if item and side.side in run.sides.sides[item] and not is_ours:
             raise WrongUse(
                 f"{side.path.name} is called the {in_words} of {number}, which has another {in_words} already.",
-                "If it is a better scan, say --replace; if it is of another original, say --backs apart.",
+                WRITE_OVER if run.options.replace else run.options.if_there,
             )
         if is_back_alone and not item:
             raise WrongUse(
@@ -477,7 +487,7 @@ def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide
             return "" if there else item
         raise WrongUse(
             f"{number} has a {IN_WORDS[there[0].side]} already, and {there[0].path.name} is another.",
-            "If it is a better scan of it, say --replace; if it is of another original, say --backs apart.",
+            WRITE_OVER if run.options.replace else run.options.if_there,
         )
     return "" if known else _item_of_that_name(run, planned)
 

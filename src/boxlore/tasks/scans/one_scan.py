@@ -9,6 +9,8 @@ from boxlore.tasks.scans.damage import damage_findings, look_closer
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
 
+REPLACE = "If it is a better scan of it: boxlore scan replace."
+
 
 def take_scan(
     collection: Collection, number: str, path: Path, *, side: str, altered: bool = False, better: bool = False
@@ -22,7 +24,7 @@ def take_scan(
     if altered and better:
         raise WrongUse("An altered version takes the place of no scan.", "Add it beside the scan, without the other.")
     scan = ScanSide(path, side, (), ALTERED if altered else AS_SCANNED)
-    options = IntakeOptions(copy=True, backs="join", replace=better)
+    options = IntakeOptions(copy=True, backs="join", replace=better, if_there=REPLACE)
     (result,) = take_in(collection, [Planned(key=number, sides=(scan,))], options)
     if result.state == "refused":
         raise WrongUse(result.why)
