@@ -1,5 +1,6 @@
 """Outlines of prints, and heads: what is found on a picture, and how large the picture is that is looked at."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 LONGEST = 1000
@@ -10,6 +11,9 @@ LONGEST_OF_HEADS = 1400
 
 Quad = tuple[tuple[float, float], tuple[float, float], tuple[float, float], tuple[float, float]]
 """Four corners in 0..1 of the upright picture, clockwise from the one nearest its upper left."""
+
+IN_A_ROW = 0.5
+"""Two prints stand in one row where so much of the height of the less high one is beside the other."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,3 +40,24 @@ class Head:
     y: float
     width: float
     height: float
+
+
+def in_reading_order(quads: Iterable[Quad]) -> list[Quad]:
+    """Row by row from above, each from the left. A print is in a row if it stands beside every other one in it."""
+    rows: list[list[Quad]] = []
+    for quad in sorted(quads, key=_heights):
+        if rows and all(_is_beside(quad, other) for other in rows[-1]):
+            rows[-1].append(quad)
+        else:
+            rows.append([quad])
+    return [quad for row in rows for quad in sorted(row, key=lambda quad: sum(x for x, _ in quad))]
+
+
+def _heights(quad: Quad) -> tuple[float, float]:
+    ys = [y for _, y in quad]
+    return min(ys), max(ys)
+
+
+def _is_beside(quad: Quad, other: Quad) -> bool:
+    (top, low), (other_top, other_low) = _heights(quad), _heights(other)
+    return min(low, other_low) - max(top, other_top) > IN_A_ROW * min(low - top, other_low - other_top)

@@ -21,7 +21,7 @@ from typing import Any
 import cv2
 import numpy as np
 
-from boxlore.disk.outlines import LONGEST, Quad
+from boxlore.disk.outlines import LONGEST, Quad, in_reading_order
 
 SMALLEST = 0.012
 """Part of the picture that a print fills at least."""
@@ -57,8 +57,7 @@ def find_outlines(pixels: Array) -> list[Quad]:
     high, wide = pixels.shape[:2]
     kept = [quad for quad in quads if _is_print(quad, wide, high)]
     inside = [quad for quad in kept if not any(_lies_in(quad, outer) for outer in kept if outer is not quad)]
-    ordered = sorted(inside, key=lambda quad: _reading_order(quad, high))
-    return [_in_parts(np.clip(quad / (wide, high), 0, 1)) for quad in ordered]
+    return in_reading_order(_in_parts(np.clip(quad / (wide, high), 0, 1)) for quad in inside)
 
 
 @dataclass(frozen=True, slots=True)
@@ -365,12 +364,6 @@ def _lies_in(quad: Array, outer: Array) -> bool:
     middle = quad.mean(0)
     smaller = cv2.contourArea(quad.astype(np.float32)) < cv2.contourArea(outer.astype(np.float32))
     return smaller and cv2.pointPolygonTest(outer.astype(np.float32), (float(middle[0]), float(middle[1])), False) > 0
-
-
-def _reading_order(quad: Array, high: int) -> tuple[int, float]:
-    """By rows of a fifth of the picture's height, then from the left."""
-    middle = quad.mean(0)
-    return int(middle[1] / max(high / 5, 1)), float(middle[0])
 
 
 def _in_parts(quad: Array) -> Quad:
