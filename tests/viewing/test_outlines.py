@@ -70,6 +70,16 @@ def test_a_corner_is_dragged_and_then_moved_by_keys(page: Page, keeper: Keeper, 
     assert keeper.taken == ["take"]  # type: ignore[attr-defined]
 
 
+def test_the_keys_take_the_corners_one_after_the_other(page: Page, keeper: Keeper, hand: OutlinesByHand) -> None:
+    hand.hold(0)
+    keeper.showing.show_sheet(hand.scan, "sheet", hand.now, [])
+    page.wait_for("document.querySelectorAll('#outlines circle.held').length === 4")
+    page.ask("stage.focus()")
+    for key, corner in (("N", 0), ("n", 1), ("P", 0), ("p", 3)):
+        page.press(key)
+        assert page.ask("hold") == [0, corner], "the same as Tab does in the terminal"
+
+
 @pytest.mark.parametrize(
     "told",
     [

@@ -104,6 +104,9 @@ def test_without_what_looks_at_pictures_they_are_drawn_by_hand(
                 hands.app.showing.outlined(OutlineTouch("put", 0, 2, (0.1, 0.1, 0.5, 0.1, 0.5, 0.6, 0.1, 0.6)))
                 await hands.press()
                 assert "1: its lower right corner in hand." in hands.text
+                hands.app.showing.outlined(OutlineTouch("remove"))
+                await hands.press()
+                assert "Nothing is in hand" in hands.text and len(hand.now.outlines) == 1, "nothing is, on the page"
                 await hands.press("pagedown", "escape")
                 assert "Esc once more leaves it." in hands.text and hand.is_changed
                 hands.app.showing.outlined(OutlineTouch("take"))

@@ -354,7 +354,8 @@ class OutlineScreen(Screen[None]):
             self.app.run_worker(self.action_take(), group="taking")  # of the app: this screen goes meanwhile
             return
         elif touch.do == "remove":
-            hand.hold(touch.outline)
+            if not hand.hold(touch.outline):
+                hand.let_go()  # the page has nothing in hand
             self.action_remove()
             return
         elif touch.do == "add":

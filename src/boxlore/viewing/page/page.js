@@ -255,10 +255,11 @@ function drawKey(event) {
   if (event.key === "Enter") sendOutline("take");
   else if (event.key === "a" || event.key === "A") sendOutline("add");
   else if (event.key === "Delete" || event.key === "Backspace") sendOutline("remove", { outline: hold[0] });
-  else if (event.key === "n" || event.key === "p") {
-    const corners = 4 * lie.length, by = event.key === "n" ? 1 : -1;
+  else if ("nNpP".includes(event.key)) {
+    const corners = 4 * lie.length, by = "nN".includes(event.key) ? 1 : -1;
     if (corners) {
-      const at = (hold[0] < 0 ? (by > 0 ? 0 : -1) : 4 * hold[0] + Math.max(hold[1], 0) + by) + corners;
+      const next = hold[1] < 0 && by > 0 ? 0 : by; // of a whole outline, its first corner
+      const at = (hold[0] < 0 ? (by > 0 ? 0 : -1) : 4 * hold[0] + Math.max(hold[1], 0) + next) + corners;
       hold = [Math.floor((at % corners) / 4), at % 4];
       layout();
     }
