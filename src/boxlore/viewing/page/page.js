@@ -136,7 +136,7 @@ function draw(now) {
   const names = (here ? here.spots : []).filter((one) => one.name).map((one) => `${one.number} ${one.name}`).join(", ");
   get("heading").textContent = now.number ? `${now.number}${now.place ? " · " + now.place : ""}` : "{{say: Photographs}}";
   picture.alt = here ? `${here.name}. ${now.caption || "{{say: Nothing is told yet.}}"} ${names}` : "";
-  const how = "{{say: Outlines of prints: N and P take a corner, arrow keys move it, finer with Shift; A adds an outline, Delete takes it away, Enter takes them all.}}";
+  const how = "{{say: Outlines of prints: drag a corner, or the whole. N and P take a corner, arrow keys move it, finer with Shift; A adds an outline, Delete takes it away, Enter takes them all.}}";
   get("caption").textContent = now.outlines ? how : now.caption || "{{say: Nothing is told yet.}}";
   stage.setAttribute("aria-label", now.outlines ? how : usual);
   get("care").hidden = !now.covered;
