@@ -31,6 +31,17 @@ class Drawn:
         """The outline in hand."""
         return self.outlines[self.outline] if 0 <= self.outline < len(self.outlines) else None
 
+    @property
+    def held_at(self) -> tuple[float, float] | None:
+        """Where the corner in hand is, or the middle of the outline in hand."""
+        quad = self.in_hand
+        return None if quad is None else quad[self.corner] if self.corner >= 0 else _middle(quad)
+
+    @property
+    def middles(self) -> list[tuple[float, float]]:
+        """The middle of each outline."""
+        return [_middle(quad) for quad in self.outlines]
+
 
 @dataclass(frozen=True, slots=True, order=True)
 class Head:
@@ -50,7 +61,11 @@ def in_reading_order(quads: Iterable[Quad]) -> list[Quad]:
             rows[-1].append(quad)
         else:
             rows.append([quad])
-    return [quad for row in rows for quad in sorted(row, key=lambda quad: sum(x for x, _ in quad))]
+    return [quad for row in rows for quad in sorted(row, key=_middle)]
+
+
+def _middle(quad: Quad) -> tuple[float, float]:
+    return sum(x for x, _ in quad) / 4, sum(y for _, y in quad) / 4
 
 
 def _heights(quad: Quad) -> tuple[float, float]:

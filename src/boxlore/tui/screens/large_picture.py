@@ -5,7 +5,6 @@ measure: the part that is shown.
 """
 
 from collections.abc import Callable
-from dataclasses import replace
 from pathlib import PurePosixPath
 from typing import Any, Protocol
 
@@ -15,7 +14,6 @@ from textual.screen import Screen
 from boxlore.core.errors import BoxloreError
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import ALTERED, Record, ScanFile
-from boxlore.core.records.marker_positions import part_of
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.sharp_picture import SharpPictures
 from boxlore.tasks.sitting.small_picture import NO_PICTURE, Glimpses
@@ -30,11 +28,8 @@ from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.fetching import Fetch
 from boxlore.tui.widgets.picture import Picture, Pin
 from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.window import WHOLE, Window
 
-WHOLE = (0.0, 0.0, 1.0, 1.0)
-"""The window that shows the whole picture."""
-CLOSEST = 1 / 16
-"""The narrowest window."""
 STEP = 0.04
 """How far an arrow moves the cross, as a share of the window."""
 CLOSE = 0.3
@@ -188,19 +183,15 @@ class LargeScreen(Screen[None]):
 
     def _part(self, scan: ScanFile) -> ScanFile:
         """The scan narrowed to the window, for reading only that part of the picture."""
-        if self._window == WHOLE:
-            return scan
-        part = part_of(scan.part, self._window, self._host.sitting.markers.turn(scan))
-        return replace(scan, area=part[:4], corners=part[4:])
+        return self._window.of(scan, self._host.sitting.markers.turn(scan))
 
     def _pins(self, scan: ScanFile) -> list[Pin]:
         """The scan's markers and the cross, at places in the window; what is outside it is left out."""
-        left, top, wide, high = self._window
         marks = [(marker.number, marker.x, marker.y, "") for marker in self._host.marked if marker.scan == scan.id]
         marks += [(0, x, y, f" ?{at} ") for at, (x, y) in enumerate(self._proposed, 1)]
         if self._aim is not None:
             marks.append((0, *self._aim, "╋"))
-        pins = [Pin(number, (x - left) / wide, (y - top) / high, sign) for number, x, y, sign in marks]
+        pins = [Pin(number, *self._window.seen(x, y), sign) for number, x, y, sign in marks]
         return [pin for pin in pins if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
 
     def _fetched(self, part: ScanFile | None) -> None:
@@ -238,26 +229,23 @@ class LargeScreen(Screen[None]):
 
     def action_move(self, right: int, down: int) -> None:
         """Move the cross. The first arrow puts it at the marker in hand, else in the middle of what is shown."""
-        left, top, wide, high = self._window
         if self._aim is None and (hand := self._in_hand) is not None:
             self._aim = (hand.x, hand.y)
         if self._aim is None:
-            self._aim = (left + wide / 2, top + high / 2)
+            self._aim = self._window.middle
         else:
-            x, y = self._aim[0] + right * STEP * wide, self._aim[1] + down * STEP * high
+            x, y = self._aim[0] + right * STEP * self._window.wide, self._aim[1] + down * STEP * self._window.high
             self._aim = (min(max(x, 0.0), 1.0), min(max(y, 0.0), 1.0))
-        self._look_at(*self._aim, wide, keep=True)
+        self._look(self._window.reaching(*self._aim))
 
     def action_zoom(self, by: float) -> None:
         """Zoom around the cross; `by` below 1 goes closer."""
-        left, top, wide, high = self._window
-        x, y = self._aim or (left + wide / 2, top + high / 2)
-        self._look_at(x, y, min(max(wide * by, CLOSEST), 1.0))
+        self._look(self._window.around(*(self._aim or self._window.middle), self._window.wide * by))
 
     def action_whole(self) -> None:
         """Show the whole picture, and let go of the marker in hand."""
         self._aim, self._hand = (None, "") if self._hand else (self._aim, "")
-        self._look_at(0.5, 0.5, 1.0)
+        self._look(WHOLE)
 
     def action_go(self, number: int) -> None:
         """Zoom to the marker of this number, and take it in hand; of heads that are proposed, leave that one out."""
@@ -269,17 +257,10 @@ class LargeScreen(Screen[None]):
         for marker in self._host.marked:
             if scan is not None and marker.scan == scan.id and marker.number == number:
                 self._aim, self._hand = None, marker.id
-                self._look_at(marker.x, marker.y, CLOSE)
+                self._look(self._window.around(marker.x, marker.y, CLOSE))
 
-    def _look_at(self, x: float, y: float, wide: float, *, keep: bool = False) -> None:
-        """Show the window of width `wide` around a point; with `keep`, move it only if the point is outside."""
-        left, top = self._window[:2]
-        if keep:
-            left, top = min(max(left, x - wide), x), min(max(top, y - wide), y)
-        else:
-            left, top = x - wide / 2, y - wide / 2
-        edge = 1.0 - wide
-        self._window = WHOLE if wide >= 1 else (min(max(left, 0.0), edge), min(max(top, 0.0), edge), wide, wide)
+    def _look(self, window: Window) -> None:
+        self._window = window
         self._show()
 
     # marking
@@ -300,9 +281,8 @@ class LargeScreen(Screen[None]):
             self._tell("The cross is in the middle: arrows move it, Enter sets a marker there.")
 
     def on_picture_touched(self, event: Picture.Touched) -> None:
-        left, top, wide, high = self._window
         self._proposed = []
-        self._set(left + event.x * wide, top + event.y * high)
+        self._set(*self._window.place(event.x, event.y))
 
     def action_remove(self) -> None:
         """Take away the marker in hand."""

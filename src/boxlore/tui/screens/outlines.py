@@ -4,7 +4,6 @@ The same outlines stand on the page that the teller looks at, and can be moved t
 """
 
 from collections.abc import Awaitable, Callable
-from dataclasses import replace
 
 from textual.app import App, ComposeResult
 from textual.screen import Screen
@@ -12,7 +11,6 @@ from textual.screen import Screen
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import ScanFile
-from boxlore.core.records.marker_positions import part_of
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.scans.outlines_by_hand import Looked, OutlinesByHand, as_quad
@@ -34,9 +32,8 @@ from boxlore.tui.widgets.fetching import Fetch
 from boxlore.tui.widgets.outline_picture import OutlinePicture, Stroke, sides_of, with_lines
 from boxlore.tui.widgets.picture import Pin
 from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.window import WHOLE
 
-WHOLE = (0.0, 0.0, 1.0, 1.0)
-CLOSEST = 1 / 16
 STEP, FINE = 0.02, 0.002
 """How far an arrow moves what is in hand, as a share of what is shown; and with Shift."""
 REACH = 2.5
@@ -193,35 +190,25 @@ class OutlineScreen(Screen[None]):
             lines: list[Stroke] = []
             for at, quad in enumerate(drawn.outlines):
                 colour = IN_HAND if at == drawn.outline else HERE if at < len(drawn.owners) else OTHERS
-                lines += sides_of([self._seen(*corner) for corner in quad], colour)
+                lines += sides_of([self._window.seen(*corner) for corner in quad], colour)
             glimpse = with_lines(glimpse, lines)
         self._picture.show(glimpse, self._pins())
         fetch.begin(self._picture, self._fetched)
 
     def _part(self) -> ScanFile:
-        scan = self.hand.scan
         looked = self.hand.looked.get(self.hand.at)
-        if self._window == WHOLE or looked is None:
-            return scan
-        return replace(scan, area=part_of((), self._window, looked.turn))
+        return self.hand.scan if looked is None else self._window.of(self.hand.scan, looked.turn)
 
     def _fetched(self, part: ScanFile | None) -> None:
         if self._part() == part:
             self._draw()
 
-    def _seen(self, x: float, y: float) -> tuple[float, float]:
-        left, top, wide, high = self._window
-        return (x - left) / wide, (y - top) / high
-
     def _pins(self) -> list[Pin]:
         """The number of each outline in its middle, and signs at the corners of the one in hand."""
         drawn = self.hand.now
-        pins = []
-        for at, quad in enumerate(drawn.outlines):
-            xs, ys = zip(*quad, strict=True)
-            pins.append(Pin(at + 1, *self._seen(sum(xs) / 4, sum(ys) / 4)))
+        pins = [Pin(number, *self._window.seen(*middle)) for number, middle in enumerate(drawn.middles, 1)]
         for corner, place in enumerate(drawn.in_hand or ()):
-            pins.append(Pin(0, *self._seen(*place), "╋" if corner == drawn.corner or drawn.corner < 0 else "○"))
+            pins.append(Pin(0, *self._window.seen(*place), "╋" if corner == drawn.corner or drawn.corner < 0 else "○"))
         return [pin for pin in pins if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
 
     def _say(self) -> None:
@@ -243,10 +230,8 @@ class OutlineScreen(Screen[None]):
     def _done(self, *, at_hand: bool = False) -> None:
         """Draw what a key came to; `at_hand`, where the window shows what is in hand."""
         self._said, self._asked_to_go = "", False
-        if at_hand and (quad := self.hand.now.in_hand) is not None and self._window != WHOLE:
-            corner = self.hand.now.corner
-            xs, ys = zip(*(quad if corner < 0 else [quad[corner]]), strict=True)
-            self._look_at(sum(xs) / len(xs), sum(ys) / len(ys), self._window[2], keep=True)
+        if at_hand and (place := self.hand.now.held_at) is not None:
+            self._window = self._window.reaching(*place)
         self._draw()
 
     def action_corner(self, by: int) -> None:
@@ -272,14 +257,13 @@ class OutlineScreen(Screen[None]):
         if self.hand.now.in_hand is None:
             self._tell("Nothing is in hand: Tab takes a corner, a digit an outline.")
             return
-        step = (FINE if fine else STEP) * self._window[2]
+        step = (FINE if fine else STEP) * self._window.wide
         self.hand.move(right * step, down * step)
         self._done(at_hand=True)
 
     def action_add(self) -> None:
         """Add an outline in the middle of what is shown."""
-        left, top, wide, high = self._window
-        self.hand.add(left + wide / 2, top + high / 2)
+        self.hand.add(*self._window.middle)
         self._done()
 
     def action_remove(self) -> None:
@@ -310,39 +294,18 @@ class OutlineScreen(Screen[None]):
 
     def action_zoom(self, by: float) -> None:
         """Zoom around what is in hand; `by` below 1 goes closer."""
-        left, top, wide, high = self._window
-        x, y = left + wide / 2, top + high / 2
-        if (quad := self.hand.now.in_hand) is not None:
-            corner = self.hand.now.corner
-            xs, ys = zip(*(quad if corner < 0 else [quad[corner]]), strict=True)
-            x, y = sum(xs) / len(xs), sum(ys) / len(ys)
-        self._look_at(x, y, min(max(wide * by, CLOSEST), 1.0))
+        self._window = self._window.around(*(self.hand.now.held_at or self._window.middle), self._window.wide * by)
         self._draw()
-
-    def _look_at(self, x: float, y: float, wide: float, *, keep: bool = False) -> None:
-        """Show the window of width `wide` around a point; with `keep`, move it only if the point is outside."""
-        left, top = self._window[:2]
-        if keep:
-            left, top = min(max(left, x - wide), x), min(max(top, y - wide), y)
-        else:
-            left, top = x - wide / 2, y - wide / 2
-        edge = 1.0 - wide
-        self._window = WHOLE if wide >= 1 else (min(max(left, 0.0), edge), min(max(top, 0.0), edge), wide, wide)
 
     # by mouse, here and on the page
 
-    def _whole(self, x: float, y: float) -> tuple[float, float]:
-        """A place of what is shown as one of the whole picture."""
-        left, top, wide, high = self._window
-        return left + x * wide, top + y * high
-
     def on_outline_picture_grabbed(self, event: OutlinePicture.Grabbed) -> None:
-        _, _, wide, high = self._window
-        self.hand.grab(*self._whole(event.x, event.y), (REACH * event.cell[0] * wide, REACH * event.cell[1] * high))
+        reach = (REACH * event.cell[0] * self._window.wide, REACH * event.cell[1] * self._window.high)
+        self.hand.grab(*self._window.place(event.x, event.y), reach)
         self._done()
 
     def on_outline_picture_dragged(self, event: OutlinePicture.Dragged) -> None:
-        self.hand.drag(*self._whole(event.x, event.y), begun=event.begun)
+        self.hand.drag(*self._window.place(event.x, event.y), begun=event.begun)
         self._done()
 
     def _touched(self, touch: OutlineTouch) -> None:
