@@ -27,7 +27,6 @@ from boxlore.tasks.sitting.beginning import Way, check_teller, where_stopped
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.tellers_page import Showing
-from boxlore.tui import colours
 from boxlore.tui.drawing import DrawingApp
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
@@ -39,15 +38,12 @@ from boxlore.tui.screens.list_screen import ListScreen
 from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.screens.sitting_front import ASK, LIST, MENU, FrontScreen, Show
 from boxlore.tui.screens.sitting_keys import ItemScreen
-from boxlore.tui.signals import Leaving
+from boxlore.tui.themed_app import ThemedApp
 
 
-class Boxlore(DrawingApp):
+class Boxlore(DrawingApp, ThemedApp):
     """The app. It holds the open collection and shows its first item; without a collection, the first screen."""
 
-    TITLE = "Boxlore"
-    CSS = colours.SHEET
-    ENABLE_COMMAND_PALETTE = False
     BINDINGS = bound(("ctrl+q", "leave"))
 
     def __init__(
@@ -76,16 +72,9 @@ class Boxlore(DrawingApp):
         self._first_words = ""
         self._ahead: Future[Listing] | None = None
         self._asked_to_leave = False
-        self._signals = Leaving(self._signalled)
-        for theme in (colours.LAMP, colours.PAPER):
-            self.register_theme(theme)
-        self.theme = colours.theme_for_terminal()
-
-    def get_theme_variable_defaults(self) -> dict[str, str]:
-        return dict(colours.LAMP.variables)
 
     async def on_mount(self) -> None:
-        self._signals.hear(draws=not self.is_headless)
+        self.signals.hear(draws=not self.is_headless)
         if self.collection is None:
             ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.open_made)
             await self.push_screen(StartScreen(*ways, broken=self._broken, recent=recent_collections()))
@@ -104,10 +93,7 @@ class Boxlore(DrawingApp):
 
             self._ahead = reader.submit(read)
 
-    def on_unmount(self) -> None:
-        self._signals.stop()
-
-    def _signalled(self) -> None:
+    def signalled(self) -> None:
         self._leaving = asyncio.get_running_loop().create_task(self._leave_at_once())
 
     # opening

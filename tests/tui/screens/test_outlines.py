@@ -11,8 +11,10 @@ from textual import events
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, records
 from boxlore.tasks.scans.outlines_by_hand import OutlinesByHand
-from boxlore.tasks.sitting.tellers_page import OutlineTouch
+from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tasks.sitting.tellers_page import OutlineTouch, Showing
 from boxlore.tui.screens.outlines import OutlineScreen
+from boxlore.tui.screens.prints_on_a_sheet import ByHand
 from boxlore.tui.widgets.outline_picture import OutlinePicture
 
 Run = Callable[..., None]
@@ -116,5 +118,22 @@ def test_without_what_looks_at_pictures_they_are_drawn_by_hand(
                 await hands.choose("Take in", "Prints on a sheet")
                 await hands.fill("TRA-0002", "", "", "", "")
                 assert "no scan of its front" in hands.text
+
+    run(draw())
+
+
+@pytest.mark.parametrize(("keys", "prints"), [(["enter"], 2), (["a", "escape", "escape"], None), (["ctrl+q"], None)])
+def test_at_the_shell_only_the_outlines_are_shown(
+    run: Run, pictured: Path, sheet: Path, keys: list[str], prints: int | None
+) -> None:
+    async def draw() -> None:
+        with open_collection(pictured) as collection:
+            hand = OutlinesByHand(collection, by_suffix([sheet]))
+            app = ByHand(hand, Showing())
+            async with app.run_test() as pilot:
+                while not hand.looked:
+                    await pilot.pause(0.02)
+                await pilot.press(*keys)
+            assert app.return_value == 0 and (app.planned and len(app.planned)) == prints
 
     run(draw())

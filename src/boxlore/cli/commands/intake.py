@@ -172,7 +172,7 @@ def _by_hand(folder: Path, plan: list[Planned]) -> list[Planned] | None:
     if not (sys.stdin.isatty() and sys.stdout.isatty()):
         raise WrongUse("Outlines are put right by hand at a terminal.", "Say --find-prints take, or table.")
     from boxlore.cli.commands.sit import shown
-    from boxlore.tui.screens.outlines import by_hand
+    from boxlore.tui.screens.prints_on_a_sheet import by_hand
 
     with open_for_writing(folder) as collection, shown(lan=False, page=True) as showing:
         return by_hand(collection, plan, showing)

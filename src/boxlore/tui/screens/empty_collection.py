@@ -84,7 +84,7 @@ class BareScreen(Screen[None]):
 
     async def action_sheets(self) -> None:
         """Take in the prints on sheets, outlined by hand."""
-        from boxlore.tui.screens.outlines import ask_sheets
+        from boxlore.tui.screens.prints_on_a_sheet import ask_sheets
 
         await ask_sheets(self, self._showing)
 

@@ -137,7 +137,7 @@ def _doing(screen: MenuHost, group: str) -> Callable[[str], Awaitable[None]]:
 
             await ask_box(screen)
         elif value == SHEETS:
-            from boxlore.tui.screens.outlines import ask_sheets
+            from boxlore.tui.screens.prints_on_a_sheet import ask_sheets
 
             await ask_sheets(screen, screen.showing)
         elif value == NAMES:

@@ -18,9 +18,8 @@ from boxlore.core.errors import BoxloreError
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.originals.survey_keys import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tui import colours
 from boxlore.tui.screens.forms import Blank, Form
-from boxlore.tui.signals import Leaving
+from boxlore.tui.themed_app import ThemedApp
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line
 
@@ -156,42 +155,28 @@ async def ask_box(host: SurveyHost) -> None:
     await Form("Survey a box", [blank], begin).open(host.app)
 
 
-class Survey(App[int]):
+class Survey(ThemedApp):
     """An app that shows only the survey, for `boxlore survey`."""
-
-    TITLE = "Boxlore"
-    CSS = colours.SHEET
-    ENABLE_COMMAND_PALETTE = False
 
     def __init__(self, run: SurveyRun) -> None:
         super().__init__()
         self._run = run
-        self._signals = Leaving(self._leave, self._keep)
-        for theme in (colours.LAMP, colours.PAPER):
-            self.register_theme(theme)
-        self.theme = colours.theme_for_terminal()
-
-    def get_theme_variable_defaults(self) -> dict[str, str]:
-        return dict(colours.LAMP.variables)
 
     async def on_mount(self) -> None:
-        self._signals.hear(draws=not self.is_headless)
+        self.signals.hear(draws=not self.is_headless)
         await self.push_screen(SurveyScreen(self._run, lambda: self.exit(0)))
 
-    def on_unmount(self) -> None:
-        self._signals.stop()
-
-    def _keep(self) -> None:
+    def at_last(self) -> None:
         """Keep the answer at hand; called at the very end, for the case that the screen could not do it."""
         with suppress(BoxloreError):
             if not self._run.over:
                 self._run.leave()
 
-    def _leave(self) -> None:
+    def signalled(self) -> None:
         self.screen.post_message(SurveyScreen.Leave())
 
     async def action_quit(self) -> None:
-        self._leave()
+        self.signalled()
 
 
 def run(collection: Collection, mark: str) -> int:
