@@ -79,7 +79,10 @@ class OutlinesByHand:
     @property
     def now(self) -> Drawn:
         """The outlines of the picture that is out."""
-        return self._drawn[self.at][-1] if self.at in self._drawn else Drawn()
+        return self._last(self.at)
+
+    def _last(self, at: int) -> Drawn:
+        return self._drawn[at][-1] if at in self._drawn else Drawn()
 
     @property
     def is_changed(self) -> bool:
@@ -193,11 +196,8 @@ class OutlinesByHand:
     def remove(self) -> bool:
         """Take the outline in hand away; False where none is. Raises WrongUse for that of an item that is here."""
         now = self.now
-        if now.in_hand is None:
+        if self._new_in_hand("it can be moved, and stays") is None:
             return False
-        if now.outline < len(now.owners):
-            number = self.collection.store.number_of(now.owners[now.outline])
-            raise WrongUse(f"That is {number}, which is here already: it can be moved, and stays.")
         outlines = (*now.outlines[: now.outline], *now.outlines[now.outline + 1 :])
         self._set(replace(now, outlines=outlines, outline=-1, corner=-1))
         return True
@@ -206,11 +206,8 @@ class OutlinesByHand:
         """Make two of the outline in hand, across the middle of its longer sides, for prints that touch; the first
         corner of the second is in hand. False where none is in hand. Raises WrongUse for that of an item here."""
         now = self.now
-        if (quad := now.in_hand) is None:
+        if (quad := self._new_in_hand("move it, and add one beside it")) is None:
             return False
-        if now.outline < len(now.owners):
-            number = self.collection.store.number_of(now.owners[now.outline])
-            raise WrongUse(f"That is {number}, which is here already: move it, and add one beside it.")
         across = sum(abs(quad[at][0] - quad[at + 1][0]) for at in (0, 2))
         down = sum(abs(quad[at][1] - quad[at - 3][1]) for at in (1, 3))
         first, second, third, fourth = quad
@@ -223,6 +220,14 @@ class OutlinesByHand:
         outlines = (*now.outlines[: now.outline], *map(as_quad, parts), *now.outlines[now.outline + 1 :])
         self._set(replace(now, outlines=outlines, outline=now.outline + 1, corner=0))
         return True
+
+    def _new_in_hand(self, instead: str) -> Quad | None:
+        """The outline in hand, None where none is. Raises WrongUse for that of an item that is here."""
+        now = self.now
+        if 0 <= now.outline < len(now.owners):
+            number = self.collection.store.number_of(now.owners[now.outline])
+            raise WrongUse(f"That is {number}, which is here already: {instead}.")
+        return now.in_hand
 
     def undo(self) -> bool:
         """Take the last step on this picture back; False where there is none."""
@@ -258,7 +263,7 @@ class OutlinesByHand:
         """The plan, with an item for each outline; a picture without any is one item."""
         parts: dict[str, list[Planned]] = {}
         for at, item in enumerate(self.sheets):
-            drawn = self._drawn[at][-1] if at in self._drawn else Drawn()
+            drawn = self._last(at)
             if drawn.outlines:
                 new = drawn.outlines[len(drawn.owners) :]
                 parts[item.key] = parts_of(item, [part_at(quad, self._turn(at)) for quad in new])
@@ -268,7 +273,7 @@ class OutlinesByHand:
         """Let the items that are here already have the outlines that were moved, and say which."""
         lines = []
         for at, looked in self.looked.items():
-            for (item, stood), quad in zip(looked.here, self._drawn[at][-1].outlines, strict=False):
+            for (item, stood), quad in zip(looked.here, self._last(at).outlines, strict=False):
                 if quad != stood:
                     number = self.collection.store.number_of(item)
                     act = self.collection.act(f"outline of {number} moved")

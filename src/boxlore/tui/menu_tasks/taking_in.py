@@ -43,10 +43,10 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     from boxlore.tasks.scans import find_prints
 
     given, plan = _given(collection, answers)
-    remarks: list[str] = []
+    remarks: Sequence[str] = ()
     if answers["find_prints"] == "yes":
         plan, remarks = find_prints.with_prints(plan, progress)
-    return _carried_out(collection, plan, remarks, given, answers, progress)
+    return carry_out(collection, plan, given, answers, progress, remarks)
 
 
 def plan_of_sheets(collection: Collection, answers: FormAnswers) -> "tuple[GivenFiles, list[Planned]]":
@@ -68,22 +68,15 @@ def plan_of_sheets(collection: Collection, answers: FormAnswers) -> "tuple[Given
     return _given(collection, answers)
 
 
-def take_sheets(
-    collection: Collection, plan: "list[Planned]", given: "GivenFiles", answers: FormAnswers, progress: Progress
-) -> list[str]:
-    """Take in what was outlined by hand. Returns the lines of the report."""
-    return _carried_out(collection, plan, [], given, answers, progress)
-
-
-def _carried_out(
+def carry_out(
     collection: Collection,
     plan: "list[Planned]",
-    remarks: list[str],
     given: "GivenFiles",
     answers: FormAnswers,
     progress: Progress,
+    remarks: Sequence[str] = (),
 ) -> list[str]:
-    """Take a plan in as the form says. Returns the lines of the report."""
+    """Take a plan in as the form says, `given` the files that it is of. Returns the lines of the report."""
     from boxlore.tasks.scans import camera_dates, damage, intake
     from boxlore.tasks.scans import given_files as scan_files
 

@@ -7,7 +7,7 @@ from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.scans.outlines_by_hand import OutlinesByHand
 from boxlore.tasks.scans.pairing import Planned
 from boxlore.tasks.sitting.tellers_page import Showing
-from boxlore.tui.menu_tasks.taking_in import COPY, plan_of_sheets, take_sheets, where_blanks
+from boxlore.tui.menu_tasks.taking_in import COPY, carry_out, plan_of_sheets, where_blanks
 from boxlore.tui.menu_tasks.task import TaskHost, file_blank
 from boxlore.tui.screens.forms import Form
 from boxlore.tui.screens.long_task import WorkingScreen
@@ -42,7 +42,7 @@ async def ask_sheets(host: TaskHost, showing: Showing) -> None:
                 what = [TITLE]
                 with host.sitting.steps.one_step(what):
                     moved = hand.put_right()
-                    lines = take_sheets(collection, planned, given, answers, progress)
+                    lines = carry_out(collection, planned, given, answers, progress)
                     what[0] = lines[0].removesuffix(".")
                 return [
                     *moved,
