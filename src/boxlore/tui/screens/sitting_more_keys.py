@@ -195,9 +195,8 @@ class ItemOver(ItemView):
                 give(self.sitting, self.record.id)
                 self.listing.reload()
                 self.refresh_record()
-                self.say(
-                    f"{several(count, 'answer')} now stand under {self.sitting.teller_named}. Ctrl+Z takes it back."
-                )
+                stand = several(count, "answer now stands", "answers now stand")
+                self.say(f"{stand} under {self.sitting.teller_named}. Ctrl+Z takes it back.")
             else:
                 self.sitting.waiting.clear()
 
