@@ -15,12 +15,12 @@ from boxlore.core.fields.pictures import SHOWS_WORDS, Shows
 from boxlore.core.fields.quads import corners_of
 from boxlore.core.records.item_record import ScanFile
 from boxlore.core.records.marker_positions import seen_at
-from boxlore.core.statements import Kind, Subject
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.outlines import Drawn, Quad
 from boxlore.disk.pictures import turn_of
 from boxlore.disk.seeing import need_eyes, outlines_in
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.what_scans_show import shown_by
 from boxlore.tasks.scans.find_prints import part_at, parts_of
 from boxlore.tasks.scans.pairing import Planned
 
@@ -105,12 +105,7 @@ class OutlinesByHand:
 
     def _parts_here(self, scan: str, turn: int) -> list[tuple[str, Quad | None]]:
         """(item, outline) of each item that a scan shows: None for the whole of it."""
-        parts: list[tuple[str, Quad | None]] = []
-        for statement, _ in self.collection.store.statements(Subject(Kind.SCAN, scan)):
-            if statement.field == "shows":
-                shows = SHOWS_WORDS.read(statement.words)
-                parts.append((shows.item, _outline_of(shows, turn)))
-        return parts
+        return [(shows.item, _outline_of(shows, turn)) for _, shows in shown_by(self.collection, scan)]
 
     def begin(self, at: int, looked: Looked) -> None:
         """Take over what was found on a picture, unless somebody drew on it meanwhile."""
@@ -297,9 +292,8 @@ def _proposed(path: Path) -> tuple[list[Quad], str]:
 
 def move_outline(act: Act, scan: str, item: str, part: tuple[float, ...]) -> None:
     """Another part of a scan shows an item; its markers stay where they are on the picture."""
-    for statement, _ in act.collection.store.statements(Subject(Kind.SCAN, scan)):
-        shows = SHOWS_WORDS.or_none(statement.words) if statement.field == "shows" else None
-        if shows is not None and shows.item == item and shows.area is not None:
+    for statement, shows in shown_by(act.collection, scan):
+        if shows.item == item and shows.area is not None:
             moved = replace(shows, area=Area(*part[:4]), corners=part[4:])
             act.state(statement.subject, "shows", SHOWS_WORDS.write(moved), replaces=statement.id)
 

@@ -20,6 +20,7 @@ from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.what_scans_show import shown_by
 from boxlore.tasks.scans.pairing import Planned, ScanSide, split_suffix
 
 
@@ -62,9 +63,7 @@ class ScansHere:
 
     def turned(self, scan: str) -> str:
         """What is said where the keeper turned a scan whose place another takes: that one may stand upright itself."""
-        told = self.collection.store.statements(Subject(Kind.SCAN, scan))
-        rows = (SHOWS_WORDS.read(statement.words) for statement, _ in told if statement.field == "shows")
-        turn = next((shows.turn for shows in rows if shows.turn), 0)
+        turn = next((shows.turn for _, shows in shown_by(self.collection, scan) if shows.turn), 0)
         return f", seen turned by {turn}° as the one before was: look whether that is right" if turn else ""
 
     def lies_there(self, side: ScanSide) -> str:

@@ -9,7 +9,6 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
-from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Consent
@@ -20,6 +19,7 @@ from boxlore.core.people.reference import id_meant
 from boxlore.core.people.who_is_meant import known_by
 from boxlore.core.statements import KEEPER, Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.what_scans_show import shown_by
 from boxlore.tasks.people import registry
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Telling
@@ -75,9 +75,8 @@ def _item_of(collection: Collection, subject: Subject) -> str:
         return ""
     scans = [said.words for said, _ in collection.store.statements(subject) if said.field == "scan" and said.words]
     for scan in scans:
-        for said, _ in collection.store.statements(Subject(Kind.SCAN, scan)):
-            if said.field == "shows" and (shows := SHOWS_WORDS.or_none(said.words)) is not None:
-                return shows.item
+        for _, shows in shown_by(collection, scan):
+            return shows.item
     return ""
 
 

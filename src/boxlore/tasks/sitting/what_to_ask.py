@@ -3,12 +3,12 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import id_meant
 from boxlore.core.people.who_is_meant import known_by
 from boxlore.core.statements import Kind, Reading, Subject, fold
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.what_scans_show import shown_by
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,9 +76,8 @@ def _faces(collection: Collection) -> Iterator[ToAsk]:
         words_of = {statement.field: statement.words for statement, _ in rows}
         if "person" in words_of or not words_of.get("scan"):
             continue
-        for statement, _ in collection.store.statements(Subject(Kind.SCAN, words_of["scan"])):
-            shows = SHOWS_WORDS.or_none(statement.words) if statement.field == "shows" else None
-            if shows is not None and (number := collection.store.number_of(shows.item)):
+        for _, shows in shown_by(collection, words_of["scan"]):
+            if number := collection.store.number_of(shows.item):
                 waiting[number] = ToAsk("A marker here has no name yet.", shows.item, number)
     yield from dict(sorted(waiting.items())).values()
 

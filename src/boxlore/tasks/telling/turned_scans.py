@@ -13,6 +13,7 @@ from boxlore.core.findings import several
 from boxlore.core.records.item_record import ALTERED, AS_SCANNED, Record, ScanFile
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.what_scans_show import shown_by
 
 IN_WORDS = {"recto": "front", "verso": "back"}
 """What the sides are called."""
@@ -42,10 +43,9 @@ def turn_scan(act: Act, record: Record, scan: ScanFile, by: int) -> int:
     if by not in QUARTERS:
         raise WrongUse(f"A scan is turned by 90, 180 or 270 degrees, not by {by}.")
     turn = (scan.turn + by) % 360
-    for statement, _ in act.collection.store.statements(Subject(Kind.SCAN, scan.id)):
-        shows = SHOWS_WORDS.or_none(statement.words) if statement.field == "shows" else None
-        area = shows.area.numbers if shows and shows.area else ()
-        if shows and (shows.item, shows.side, area, shows.turn) == (record.id, scan.side, scan.area, scan.turn):
+    for statement, shows in shown_by(act.collection, scan.id):
+        area = shows.area.numbers if shows.area else ()
+        if (shows.item, shows.side, area, shows.turn) == (record.id, scan.side, scan.area, scan.turn):
             turned = replace(shows, turn=turn)
             act.state(statement.subject, "shows", SHOWS_WORDS.write(turned), replaces=statement.id)
     return turn
