@@ -5,11 +5,13 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
-from tests.tui.conftest import Hands, hands_on
+from tests.tui.conftest import Hands, Opens, hands_on
 from textual import events
 
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, records
+from boxlore.tasks.scans.find_prints import parts_of
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.outlines_by_hand import OutlinesByHand
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.tellers_page import OutlineTouch, Showing
@@ -137,3 +139,19 @@ def test_at_the_shell_only_the_outlines_are_shown(
             assert app.return_value == 0 and (app.planned and len(app.planned)) == prints
 
     run(draw())
+
+
+def test_the_shell_says_which_outlines_of_items_that_are_here_were_put_right(
+    terminal: Opens, pictured: Path, sheet: Path
+) -> None:
+    with open_collection(pictured) as collection:
+        (item,) = by_suffix([sheet])
+        parts = parts_of(item, [(0.1, 0.1, 0.3, 0.6), (0.5, 0.4, 0.4, 0.4)])
+        first, _ = [result.number for result in take_in(collection, parts, IntakeOptions(copy=True))]
+    window = terminal("-c", pictured, "intake", sheet, "--find-prints", "hand", "--yes", columns=100, rows=30)
+    window.wait_for("2 prints are here already.")
+    window.send("⟨Tab⟩⟨Left⟩")
+    window.wait_for("1: its upper left corner in hand.")
+    window.send("⟨Enter⟩")
+    window.wait_for(f"{first}: its outline is put right.")
+    assert window.wait() == 0

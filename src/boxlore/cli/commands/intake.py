@@ -172,10 +172,15 @@ def _by_hand(folder: Path, plan: list[Planned]) -> list[Planned] | None:
     if not (sys.stdin.isatty() and sys.stdout.isatty()):
         raise WrongUse("Outlines are put right by hand at a terminal.", "Say --find-prints take, or table.")
     from boxlore.cli.commands.sit import shown
+    from boxlore.tasks.scans.outlines_by_hand import OutlinesByHand
     from boxlore.tui.screens.prints_on_a_sheet import by_hand
 
     with open_for_writing(folder) as collection, shown(lan=False, page=True) as showing:
-        return by_hand(collection, plan, showing)
+        hand = OutlinesByHand(collection, plan)
+        outlined = by_hand(hand, showing)
+        for words in hand.put_right() if outlined is not None else ():
+            talk.say(words)
+        return outlined
 
 
 def _camera_dates(collection: Collection, numbers: Sequence[str], way: str, *, asks: bool) -> None:

@@ -2,7 +2,6 @@
 `boxlore intake --find-prints hand`."""
 
 from boxlore.core.errors import BoxloreError
-from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.scans.outlines_by_hand import OutlinesByHand
 from boxlore.tasks.scans.pairing import Planned
@@ -90,14 +89,12 @@ class ByHand(ThemedApp):
         self.exit(0)
 
 
-def by_hand(collection: Collection, plan: list[Planned], showing: Showing) -> list[Planned] | None:
-    """The plan with an item for each outline, put right by hand; None where nothing is to be taken."""
-    hand = OutlinesByHand(collection, plan)
+def by_hand(hand: OutlinesByHand, showing: Showing) -> list[Planned] | None:
+    """The plan with an item for each outline, put right by hand; None where nothing is to be taken. The items that are
+    here are as they were: `hand.put_right` changes them."""
     if not hand.sheets:
-        return plan
-    showing.collection = collection
+        return list(hand.plan)
+    showing.collection = hand.collection
     app = ByHand(hand, showing)
     app.run()
-    if app.planned is not None:
-        hand.put_right()
     return app.planned
