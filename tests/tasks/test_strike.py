@@ -25,6 +25,7 @@ from boxlore.tasks.strike import (
     meant,
     still_standing,
     strike_out,
+    target_line,
     targets,
     targets_everywhere,
     words_about,
@@ -226,6 +227,7 @@ def test_what_somebody_chose_and_where_it_is_from_are_reached(bare: Callable[[in
         assert [(target.field, target.source) for target in to_strike] == [
             ("materials", ""), ("found_in", ""), ("title", "letter of Marigold")
         ]  # fmt: skip
+        assert target_line(collection, to_strike[1]) == "  TRA-0001  Found in: shoebox of Marigold"
         assert [left_words(target)[:62] for target in left] == [
             "Not struck: the words stand in the name of a file that stateme",
             "Not struck: the words stand in “file”, which the program needs",

@@ -26,6 +26,7 @@ from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.collection.output_paths import ASKED_BY_AN_UPDATE
 from boxlore.tasks.collection.struck_rows import forget_rows
 from boxlore.tasks.collection.struck_words_left import note_files
+from boxlore.tasks.collection.told_of import called
 from boxlore.tasks.people.registry import find_person
 from boxlore.tasks.people.struck_withdrawals import keep_closed
 
@@ -56,6 +57,8 @@ class Target:
     is_from_file: bool = False
     is_in_backups: bool = False
     """Whether only backups have it, of a branch of history that was left when an older one was brought back."""
+    subject: str = ""
+    """The id of what it is told of."""
 
 
 def meant(collection: Collection, text: str, field: str) -> list[Subject]:
@@ -129,7 +132,7 @@ class _Row:
 
     @property
     def as_target(self) -> Target:
-        return Target(self.id, self.field, self.words, is_in_backups=self.is_in_backups)
+        return Target(self.id, self.field, self.words, is_in_backups=self.is_in_backups, subject=self.subject)
 
 
 def _every_row(collection: Collection) -> Iterator[_Row]:
@@ -188,10 +191,13 @@ def _holding(row: _Row, asked: list[str]) -> Target | None:
     return replace(row.as_target, source=row.consent_by) if stands_in(row.consent_by, asked) else None
 
 
-def target_line(target: Target) -> str:
-    """One of the statements to be struck, in the list of them."""
+def target_line(collection: Collection, target: Target) -> str:
+    """One of the statements to be struck, in the list of them: of what, its label, and the words."""
     source = f" (from {target.source[:100]})" if target.source else ""
-    return f"  {target.field}: {target.words[:100]}{source}{' (only in backups)' if target.is_in_backups else ''}"
+    label = FIELDS[target.field].label
+    told = f"{label}: {' '.join(target.words.split())[:100]}" if target.words else label
+    in_backups = " (only in backups)" if target.is_in_backups else ""
+    return f"  {f'{called(collection, target.subject)}  {told}'.lstrip()}{source}{in_backups}"
 
 
 def left_words(target: Target) -> str:

@@ -57,7 +57,7 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
             to_strike, left = targets_everywhere(collection, words or "", field)
             asked = [words or ""] if field == ANY else []
             for target in to_strike:
-                talk.say(output.safe(target_line(target)))
+                talk.say(output.safe(target_line(collection, target)))
         else:
             to_strike = targets(collection, meant(collection, about, field), field, words or "")
         for sentence in sorted({left_words(target) for target in left}):

@@ -45,7 +45,7 @@ def _strike(collection: Collection, answers: FormAnswers, progress: Progress) ->
     said = sorted({left_words(target) for target in left})
     if not to_strike:
         return ["Nothing was struck.", *said]
-    listed = [target_line(target) for target in to_strike[:SHOWN]]
+    listed = [target_line(collection, target) for target in to_strike[:SHOWN]]
     if len(to_strike) > SHOWN:
         listed.append(f"  … and {len(to_strike) - SHOWN} more.")
     if answers["do"] != "yes":
