@@ -128,7 +128,7 @@ def test_the_climate_of_a_file_and_of_a_location(run, tmp_path: Path) -> None:  
     ("arguments", "words"),
     [
         (["housing", "renumber", "1"], "is no pair"),
-        (["housing", "move", "TRA-0001", "--to", "77"], "no container 77"),
+        (["housing", "move", "TRA-0001", "--to", "77"], "no box or folder 77"),
         (["housing", "move", "TRA-9999", "--to", "1"], "no photograph TRA-9999"),
         (["housing", "lend", "TRA-0001", "--by", "A", "--due", "soon"], "is not a date"),
         (["climate", "--reading", "20C", "50%"], "Where was that read"),

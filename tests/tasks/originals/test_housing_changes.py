@@ -127,7 +127,7 @@ def test_locations_contain_containers_and_lend_them_their_surroundings(collectio
 @pytest.mark.parametrize(
     ("mark", "about", "words"),
     [
-        ("9/9", About(), "no container 9"),
+        ("9/9", About(), "no box or folder 9"),
         ("1", About(capacity="many"), "no count"),
         ("1", About(size="big"), "no size"),
         ("1", About(at="Nowhere"), "no location"),

@@ -18,6 +18,8 @@ from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
 
 OURS = "common practice, no source"
+NAMED = 20
+"""So many boxes and folders are named where one is asked for that is not there."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,9 +71,18 @@ class House:
         matching = [container for container in containers if container.mark.short.casefold() == short]
         matching = matching or [container for container in containers if container.label.casefold() == short]
         if len(matching) != 1:
-            count = f"are {len(matching)} containers" if matching else "is no container"
-            raise WrongUse(f"There {count} {text[:60]}.", "boxlore housing what lists what there is.")
+            count = f"are {len(matching)} containers" if matching else "is no box or folder"
+            raise WrongUse(f"There {count} {text[:60]}.", self._marks_there)
         return matching[0]
+
+    @property
+    def _marks_there(self) -> str:
+        """What boxes and folders there are, by their marks; of many the first ones."""
+        marks = [container.mark.short for container in self.containers.values()]
+        if not marks:
+            return "There is none yet: boxlore housing box MARK notes one."
+        more = f" and {len(marks) - NAMED} more" if len(marks) > NAMED else ""
+        return f"There are {', '.join(marks[:NAMED])}{more}."
 
     def location(self, text: str) -> Location:
         """The location of a name, or of several names from outside inward (`House / Hall / Shelf 2`).
