@@ -17,6 +17,7 @@ from boxlore.tasks.check import ItemFinding, check, grouped
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import QUIET
 from boxlore.tasks.collection.records_for_outputs import Selection, records
+from boxlore.tasks.originals.housing_check import check_housing
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tui.desktop import folder_named
@@ -102,7 +103,7 @@ def test_two_desks_work_apart_and_are_brought_together(folder: Path, tmp_path: P
     other = tmp_path / "stick" / "photographs"
     made = start(folder, "working_copy", folder=str(other))
     assert made[0].startswith(f"A working copy of {folder} is in {other}: ") and "series B" in made[0]
-    assert made[-1].startswith("Later, “Take in”, “From another desk” brings together")
+    assert made[-1].startswith("Later, “Take in”, “From a working copy” brings together")
     with open_collection(other) as collection:
         item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
         Teller(collection).tell(item, "story", "It rained.", Telling())
@@ -134,8 +135,8 @@ def test_what_the_menu_looks_over(folder: Path) -> None:
         act = collection.act("told")
         act.state(Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or ""), "enclosure", "PVC sleeve")
         act.done()
-    (line,) = [line for line in start(folder, "housing") if "PVC" in line]
-    assert line.startswith("TRA-0001")
+        (number,) = [row.number for row in check_housing(collection) if "PVC" in row.finding.message]
+        assert number == "TRA-0001"
     work, order = folder / "print/work.csv", folder / "print/scanning.csv"
     lines = start(folder, "lists", work=str(work), order=str(order))
     assert lines[0].startswith(f"{work}: ") and lines[1].startswith(f"{order}: ")
@@ -331,7 +332,7 @@ def test_words_are_struck_everywhere_once_the_list_was_seen(folder: Path) -> Non
         Teller(collection).tell(item, "story", "He sold the farm to Pihlak.", Telling())
     seen = start(folder, "strike", words="Pihlak")
     assert seen[0] == "1 answer would be struck; nothing is changed yet."
-    assert seen[1] == "  story: He sold the farm to Pihlak."
+    assert seen[1] == "  TRA-0001  Story: He sold the farm to Pihlak."
     assert start(folder, "strike", words="Pihlak", do="yes")[0].startswith("Struck.")
     assert start(folder, "strike", words="TRA", do="yes")[0] == "Nothing was struck."  # the numbers stay
     with pytest.raises(WrongUse, match="Those words stand nowhere"):

@@ -1,4 +1,4 @@
-"""Keep safe: what the originals need, where they stand, and their climate."""
+"""Keep safe: where the originals lie and stand, and their climate."""
 
 from datetime import date, datetime
 
@@ -16,20 +16,6 @@ SHOWN_STEPS = 40
 
 DO = Blank("do", "Change it now?", "no", choices=(("no", "show what would change"), ("yes", "yes")))
 """Whether a plan of moves is carried out: Enter alone only shows it, and the report has a key that does it then."""
-
-
-def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    from boxlore.tasks.originals.housing_check import check_housing
-
-    progress.begin("Looking at every original", collection.store.count("item"))
-    lines: list[str] = []
-    for located in check_housing(collection):
-        if progress.stopped():
-            lines.append("Stopped.")
-            break
-        where = " ".join(part for part in (located.number, located.mark) if part)
-        lines.append(f"{where}  {located.finding.message} ({located.finding.source})")
-    return lines or ["Nothing to mend."]
 
 
 def _container(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -195,9 +181,6 @@ def _taken_off(collection: Collection, answers: FormAnswers, progress: Progress)
 
 
 TASKS = {
-    "housing": Task(
-        Group.KEEP_SAFE, "Originals", "what they need: sleeves, damp", lambda collection: [], _housing
-    ),
     "container": Task(
         Group.KEEP_SAFE,
         "A box or folder",

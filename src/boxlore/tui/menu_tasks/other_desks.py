@@ -1,4 +1,4 @@
-"""Two desks: a working copy of the collection or a parcel for somebody else, and what was told there taken in."""
+"""Two who work apart: a working copy or a parcel for somebody else, and what was told there taken in."""
 
 from pathlib import Path
 
@@ -38,8 +38,11 @@ def _working_copy(collection: Collection, answers: FormAnswers, progress: Progre
     folder = _folder(collection, answers)
     progress.begin("Copying all that is told, and the scans", 0)
     joined = working_copy_of(collection, folder, progress)
-    later = "Later, “Take in”, “From another desk” brings together what was told in both: here with that folder, there "
-    return [*said_of_working_copy(collection.folder, folder, joined), f"{later}with this one."]
+    later = "Later, “Take in”, “From a working copy” brings together what was told in both"
+    return [
+        *said_of_working_copy(collection.folder, folder, joined),
+        f"{later}: here with that folder, there with this.",
+    ]
 
 
 def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -78,8 +81,8 @@ _SAME_NUMBER = Blank(
 TASKS = {
     "join": Task(
         Group.TAKE_IN,
-        "From another desk",
-        "what was told in a working copy",
+        "From a working copy",
+        "what was told there",
         lambda collection: [
             Blank("folder", "Folder of the other working copy", "", "It stays as it is. Nothing told here is lost.",
                   path="folder"),
@@ -93,7 +96,7 @@ TASKS = {
         "From a parcel",
         "what somebody sent in one file",
         lambda collection: [
-            Blank("file", "The parcel", "", "A file that was made by “Hand on”, “A parcel for another desk”.",
+            Blank("file", "The parcel", "", "A file that was made by “Hand on”, “A parcel”.",
                   path="file"),
             Blank("passphrase", "Its passphrase", "", "Only for one that is locked. It is kept nowhere."),
             _SAME_NUMBER,
@@ -103,7 +106,7 @@ TASKS = {
     ),
     "working_copy": Task(
         Group.HAND_ON,
-        "A copy for another desk",
+        "A working copy",
         "somebody works on it apart",
         lambda collection: [
             Blank("folder", "Into which folder?", "", "A new folder, such as one on a stick.", path="folder"),
@@ -113,7 +116,7 @@ TASKS = {
     ),
     "parcel": Task(
         Group.HAND_ON,
-        "A parcel for another desk",
+        "A parcel",
         "what was told, in one file",
         lambda collection: [
             Blank("file", "Into which file?", "parcel.zip", "A new file. It may be sent, or carried on a stick.",

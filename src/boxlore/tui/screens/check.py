@@ -1,12 +1,14 @@
 """Check: the ten things most worth doing, grouped; Enter goes to the photograph at its question."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Severity
 from boxlore.tasks.check import TEN, FindingGroup, ItemFinding, check, grouped
+from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress, go_on
+from boxlore.tasks.originals.housing_check import check_housing
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.list_screen import LookingScreen, SittingHost
@@ -22,9 +24,10 @@ class CheckScreen(LookingScreen):
     """Rows of groups, or of the findings of one group; Tab shows all groups, Esc goes back from a group."""
 
     BINDINGS = bound(("tab", "all"), ("q", "leave"))
+    TITLE = "Check"
 
     def __init__(self, host: SittingHost) -> None:
-        super().__init__("Check")
+        super().__init__(self.TITLE)
         self._host = host
         self._groups: list[FindingGroup] = []
         self._open: FindingGroup | None = None
@@ -33,10 +36,14 @@ class CheckScreen(LookingScreen):
     def look(self, progress: Progress) -> Callable[[], None]:
         """Go through what can be found, group by group."""
         findings: list[ItemFinding] = []
-        for located in check(self._host.sitting.collection):
+        for located in self.find(self._host.sitting.collection):
             go_on(progress)
             findings.append(located)
         return partial(self._found, grouped(findings))
+
+    def find(self, collection: Collection) -> Iterator[ItemFinding]:
+        """All that the list may show."""
+        return check(collection)
 
     def _found(self, groups: list[FindingGroup]) -> None:
         self._groups = groups
@@ -50,13 +57,13 @@ class CheckScreen(LookingScreen):
         count = sum(len(group.findings) for group in self._groups)
         if self._open is not None:
             self._top.tell(
-                f"Check · {_kind(self._open)}", f"{len(self._open.findings)} of {count} · Enter opens · Esc all"
+                f"{self.TITLE} · {_kind(self._open)}", f"{len(self._open.findings)} of {count} · Enter opens · Esc all"
             )
             self._rows.show(len(self._open.findings), self._finding_cells, at)
         else:
             more = len(self._groups) - len(self._shown)
             tab = f" · Tab {more} more kinds" if more else ""
-            title = "Check · all" if self._wants_all else "Check · most worth doing first"
+            title = f"{self.TITLE} · {'all' if self._wants_all else 'most worth doing first'}"
             things = "one thing" if count == 1 else f"{count} things"
             self._top.tell(title, f"{things} · Enter opens it{tab} · Esc back")
             self._rows.show(len(self._shown), self._group_cells, at)
@@ -116,18 +123,18 @@ class CheckScreen(LookingScreen):
             self._draw()
             return
         collection = self._host.sitting.collection
+        kind = located.finding.rule.partition(".")[0]
         item = collection.store.item_by_number(located.number) if located.number else None
         if item is not None:
-            field, _, kind = located.finding.rule.partition(".")
-            self._host.show_item(item, field)
-            if kind == DISPUTED:
-                await self._host.settle(field)
+            self._host.show_item(item, kind)
+            if located.finding.rule == f"{kind}.{DISPUTED}":
+                await self._host.settle(kind)
         elif located.finding.about in collection.people():
             await self.app.push_screen(PersonScreen(self._host, located.finding.about))
         else:
             self._whole.say(
                 f"{from_inside(located.finding.message)}\n",
-                ("It is about no single photograph. See “Keep safe”.", "$faint"),
+                (f"It is about no single photograph. {_WHERE_MENDED.get(kind, 'Esc goes back.')}", "$faint"),
             )
 
     def action_close(self) -> None:
@@ -140,6 +147,17 @@ class CheckScreen(LookingScreen):
         self._draw(at)
 
 
+class OriginalsScreen(CheckScreen):
+    """The same of what the originals need: damp, sleeves, boxes, hazards first."""
+
+    TITLE = "Originals"
+
+    def find(self, collection: Collection) -> Iterator[ItemFinding]:
+        """What is found about the originals alone."""
+        for located in check_housing(collection):
+            yield ItemFinding(located.finding, located.number, located.mark)
+
+
 DISPUTED = "conflict"
 """The kind of a finding about answers that cannot all be so: which of them is used is asked at once."""
 
@@ -149,6 +167,15 @@ _THINGS = {
     "Where it is kept", "housing": "Boxes and sleeves", "kin": "Kin", "life": "Lives", "loan": "Loans", "marriage":
     "Marriages", "package": "Transfers", "scan": "Scans", "archive": "Remarks of archives", "words": "Words",
 }  # fmt: skip
+
+
+_WHERE_MENDED = {
+    "climate": "What is measured: “Keep safe”, “Temperature and humidity”.", "fixity":
+    "“Keep safe”, “Check the scans” reads them.", "housing": "“Keep safe”, “A box or folder” says what it is made of.",
+    "kept": "“Keep safe” has “Move things” and “Close the gaps in a box”.", "loan": "“Keep safe”, “On loan to you”.",
+    "archive": "“Hand on”, “An answer to the archive”.",
+}  # fmt: skip
+"""Where in the menu something is put right that is about no single photograph, by the first part of its rule."""
 
 
 def _kind(group: FindingGroup) -> str:

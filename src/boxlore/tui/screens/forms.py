@@ -161,7 +161,6 @@ class Form(Card):
         paths = (
             "Tab completes a path, F3 looks through the folders. " if any(blank.path for blank in self._blanks) else ""
         )
-        paths += "Tab takes the first one shown. " if any(blank.known for blank in self._blanks) else ""
         if len(self._blanks) == 1:
             return f"{paths}Enter takes it. Esc goes back."
         return f"{paths}Enter goes on; at the last line it takes all. Ctrl+S: the rest as it stands. Esc goes back."
@@ -235,7 +234,8 @@ class Form(Card):
             self._show_hint(at)
             return
         more = f"  and {len(names) - SHOWN_PATHS} more" if len(names) > SHOWN_PATHS else ""
-        self._hints[at].say(("Tab ", "bold"), "  ".join(names[:SHOWN_PATHS]), more)
+        takes = ("Tab takes ", "bold") if self._blanks[at].known else ("Tab ", "bold")
+        self._hints[at].say(takes, "  ".join(names[:SHOWN_PATHS]), more)
         self._hints[at].display = True
 
     def on_descendant_focus(self) -> None:

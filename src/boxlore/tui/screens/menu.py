@@ -60,6 +60,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
     Group.KEEP_SAFE: (
         Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
         Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
+        Choice("originals", "Originals", "what they need: sleeves, damp, boxes"),
     ),
     THIS: (
         Choice("picture", "Large picture", "F2  front and back, markers"),

@@ -244,6 +244,13 @@ class ItemOver(ItemView):
 
             await self.app.push_screen(CheckScreen(self))
 
+    async def action_originals(self) -> None:
+        """Show what the originals need."""
+        if await self.settled():
+            from boxlore.tui.screens.check import OriginalsScreen
+
+            await self.app.push_screen(OriginalsScreen(self))
+
     # putting right
 
     async def action_people(self) -> None:
