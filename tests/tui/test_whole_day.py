@@ -181,7 +181,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
     again = Day(terminal("-c", str(collection), HOME=str(home), columns=size[0], rows=size[1]))
     again.window.wait_for_words("Who tells today?", "Leida Rourke")
     again.press("⟨Enter⟩", "Still as agreed")
-    again.press("⟨Enter⟩", f"Where you stopped: TRA-{count:04d}")
+    again.press("a", f"Where you stopped: TRA-{count:04d}")
     again.press("⟨Enter⟩", f"Leida Rourke tells · {count} of {count}")
     assert again.pressed == 3
     again.press("⟨^Q⟩")

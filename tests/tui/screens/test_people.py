@@ -216,7 +216,16 @@ def test_a_birth_a_mother_and_a_consent_are_added(run: Run, collection: Collecti
                 await hands.fill("")
                 assert "There is nothing to keep yet." in hands.text
                 await hands.fill(words)
+            assert "Nobody here is called “Mari Lepik”. Who is meant?" in hands.text
+            await hands.press("enter", "escape")
+            assert names(collection) == ["Ann Berg", "Anna Berg", "Leida Rourke"]  # nobody was made
+            await hands.press("enter", "n")
             assert "Kept: mother, “Mari Lepik”." in hands.text and "about 1912" in hands.text
+            await hands.press("a")
+            await hands.choose("Add something told", "Died")
+            await hands.fill("sometime")
+            assert "Kept: died, “sometime”. It is kept as told, and not read as a date." in hands.text
+            await hands.press("ctrl+z")
             await hands.press("a")
             await hands.choose("Consent")
             await hands.press("ctrl+s")
@@ -389,8 +398,14 @@ def test_check_leads_to_the_photograph_at_its_question(run: Run, collection: Col
             await hands.press("down", "enter")
             assert "TRA-0002" in hands.text and "▸ When was it?" in hands.text
             await hands.press("escape")
-            await hands.choose("Put right", "Check")
+            await hands.choose("Keep safe", "Originals")
             await hands.until("Esc back")
+            assert "Originals · most worth doing first" in hands.text and "nobody has said" not in hands.text
+            while "▸ do Box 7 is PVC" not in (shown := hands.text):
+                await hands.press("down")
+                assert hands.text != shown, "the last line, and it was not among them"
+            await hands.press("enter")
+            assert "“Keep safe”, “A box or folder” says what it is made of." in " ".join(hands.text.split())
             await hands.press("escape")
             assert "Tell me about this photograph." in hands.text
 

@@ -49,6 +49,8 @@ def test_one_who_told_before_is_two_keys_away_from_her_questions(run: Run, colle
             assert "Still as agreed" in hands.text
             assert "Agreed last: the family, and an archive that keeps it closed for now." in hands.text
             await hands.press("enter")
+            assert "Still as agreed" in hands.text  # Enter alone notes no consent
+            await hands.press("a")
             assert "Where you stopped: TRA-0005 on " in hands.text
             await hands.press("enter")
             assert "Leida Rourke tells · 5 of 8" in hands.text

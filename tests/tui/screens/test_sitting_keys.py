@@ -408,6 +408,8 @@ def test_a_doubtful_name_is_asked_about_and_confirmed_by_a_key(run: Run, collect
             await hands.press("tab", "«László Péter»", "enter")
             assert "Is “László” the family name? Ctrl+P" in " ".join(hands.text.split())
             await hands.press("ctrl+p", "enter")
+            assert "Noted:" not in hands.text  # Enter alone chooses nothing
+            await hands.press("1")
             assert "Noted: given Péter, family László." in hands.text and "the family name?" not in hands.text
             await hands.press("ctrl+z")
             assert "the family name?" in hands.text

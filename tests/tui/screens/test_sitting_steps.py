@@ -156,7 +156,12 @@ def test_a_story_of_no_picture(run: Run, collection: Collection) -> None:
             assert "It is not said about whom or what. Write a name." in hands.text
             await hands.refill("Jaan Tamm", "")
             assert "There is no story yet. Write what was told." in hands.text
+            await hands.refill("Nobody", "He kept bees.")
+            assert "Nobody here is called “Nobody”. Who is meant?" in hands.text
+            await hands.press("enter", "escape")
+            assert fields(collection, Kind.PERSON) == []
             await hands.refill("Jaan Tamm", "He kept bees.")
+            await hands.press("n")
             assert "The story is kept. Ctrl+Z takes it back." in hands.text
         assert fields(collection, Kind.PERSON) == [("name", "Jaan Tamm"), ("story", "He kept bees.")]
 

@@ -170,6 +170,11 @@ ABOUT: Mapping[str, Kind] = {
 }
 
 
+def is_known(sitting: Sitting, kind: str, name: str) -> bool:
+    """Whether somebody or something of this kind is called so here. Raises WrongUse for no name, and for several."""
+    return bool(_called(sitting, ABOUT[kind], name.strip()))
+
+
 def story_about(sitting: Sitting, kind: str, name: str, words: str, item: str) -> Statement:
     """A story that belongs to no picture: of a person, an event, a place (by name), or of this sitting.
 
@@ -189,20 +194,24 @@ def _subject(sitting: Sitting, act: Act, kind: Kind, name: str) -> Subject:
         if not sitting.id:
             raise WrongUse("No sitting with a teller has begun.", "Begin one first: Esc, then “This sitting”.")
         return Subject(kind, sitting.id)
+    if ident := _called(sitting, kind, name):
+        return Subject(kind, ident)
+    new_subject = act.new(kind)
+    act.state(new_subject, "name", name, source=sitting.source, sitting=sitting.id)
+    return new_subject
+
+
+def _called(sitting: Sitting, kind: Kind, name: str) -> str:
+    """The id of the one of this kind that is called so; '' for none. Raises WrongUse for several."""
     if not name:
         raise WrongUse("It is not said about whom or what.", "Write a name.")
     if kind is Kind.PERSON:
         person = sitting.teller.understanding.person_called(name)
-        idents = [person.id] if person else []
-    else:
-        idents = [ident for ident, names in _named(sitting, kind) if fold(name) in names]
+        return person.id if person else ""
+    idents = [ident for ident, names in _named(sitting, kind) if fold(name) in names]
     if len(idents) > 1:
         raise WrongUse(f"{len(idents)} are called {name}.", "Write the name in full.")
-    if idents:
-        return Subject(kind, idents[0])
-    new_subject = act.new(kind)
-    act.state(new_subject, "name", name, source=sitting.source, sitting=sitting.id)
-    return new_subject
+    return idents[0] if idents else ""
 
 
 def _named(sitting: Sitting, kind: Kind) -> list[tuple[str, set[str]]]:

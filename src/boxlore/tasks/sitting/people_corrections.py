@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
+from boxlore.core.fields.letters import is_question
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Consent
@@ -188,12 +189,19 @@ def nobody_known(sitting: Sitting, person: Person, naming: Naming) -> None:
     sitting.finish(act, naming.item)
 
 
-def add(sitting: Sitting, person: Person, field: str, words: str) -> None:
-    """Tell one thing of the person: a birth, a mother, a nickname. Raises WrongUse for what cannot be."""
+def is_anybody(sitting: Sitting, words: str) -> bool:
+    """Whether these words mean somebody who is here, so that nobody new is made of them; or that nobody knows."""
+    return is_question(words) or sitting.teller.understanding.read("person", words) is not None
+
+
+def add(sitting: Sitting, person: Person, field: str, words: str) -> str:
+    """Tell one thing of the person: a birth, a mother, a nickname. Returns a sentence on a date that is not read, or
+    not surely; else ''. Raises WrongUse for what cannot be."""
     if not words.strip():
         raise WrongUse("There is nothing to keep yet.", "Write what was told.")
     statement = sitting.teller.tell(Subject(Kind.PERSON, person.id), field, words, sitting.telling)
     sitting.steps.remember(Done(statement.act, f"{person.name}: {FIELDS[field].label.lower()}", ""))
+    return sitting.teller.understanding.doubt(field, words)
 
 
 def correct(sitting: Sitting, statement: Statement, words: str) -> None:

@@ -13,6 +13,8 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.family_display import family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.letters import is_question
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.names.dative import dative, told_in_dative
 from boxlore.core.people.names.diminutives import names_behind
 from boxlore.core.people.names.parts import PART_LABELS, PARTS, NameParts
@@ -100,6 +102,16 @@ class Understanding:
         if reads == "person":
             return self._meant(words)
         return None
+
+    def doubt(self, field: str, words: str) -> str:
+        """What to say of words just kept in this field that are not read as a date, or not surely; '' for others."""
+        understood = self.read("date", words) if FIELDS[field].reads == "date" else None
+        if understood is None or is_question(words):
+            return ""
+        value = understood.reading.value
+        if isinstance(value, DateReading) and not (value.edtf or value.choices):
+            return " It is kept as told, and not read as a date."
+        return f" In question: {understood.asks}" if understood.asks else ""
 
     def date(
         self, words: str, around: "Around", settings: phrases.PhraseSettings | None = None

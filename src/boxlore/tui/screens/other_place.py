@@ -10,7 +10,7 @@ from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.reading import Place
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.words_told import places_called
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.cards import NOWHERE, Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.widgets.plain_text import short
 
@@ -32,7 +32,7 @@ async def ask_other_place(app: App[Any], sitting: Sitting, told: str, take: Call
             take(places[0])
         else:
             title, choices = f"Which {short(answers['words'], 30)}?", numbered(names_apart(places))
-            await app.push_screen(Choices(title, choices, lambda value: take(places[int(value) - 1])))
+            await app.push_screen(Choices(title, choices, lambda value: take(places[int(value) - 1]), at=NOWHERE))
         return ""
 
     blank = Blank("words", "Which place is that?", "", "With its region or country: Milton, Otago.")

@@ -12,10 +12,12 @@ from boxlore.core.people.person import Person
 from boxlore.core.statements import Kind
 from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.statements import KIN
 from boxlore.tui.screens.audience_lines import audience_blanks, audience_read, for_whom
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Answers, Blank, Form
 from boxlore.tui.screens.one_person import ask_if_one
+from boxlore.tui.screens.which_new import ask_new
 from boxlore.tui.widgets.plain_text import short
 
 ADDED = (
@@ -78,20 +80,6 @@ async def ask_about(host: AboutHost) -> None:
             host.say(str(error), bad=True)
 
     await host.app.push_screen(Choices(host.person.name, ABOUT, answer))
-
-
-async def _ask(host: AboutHost, title: str, blank: Blank, do: Callable[[str], str]) -> None:
-    """A form of one line; `do` gets its words, and returns what was done."""
-
-    def answer(answers: dict[str, str]) -> str:
-        try:
-            words = do(answers[blank.name])
-        except BoxloreError as error:
-            return str(error)
-        host.done(words)
-        return ""
-
-    await Form(title, [blank], answer).open(host.app)
 
 
 async def _rename(host: AboutHost) -> None:
@@ -184,12 +172,33 @@ async def _add(host: AboutHost) -> None:
     async def chosen(field: str) -> None:
         label = FIELDS[field].label
 
-        def do(words: str) -> str:
-            people_corrections.add(host.sitting, host.person, field, words)
-            return f"Kept: {label.lower()}, “{short(words, 40)}”."
+        def keep(words: str) -> str:
+            try:
+                doubt = people_corrections.add(host.sitting, host.person, field, words)
+            except BoxloreError as error:
+                return str(error)
+            host.done(f"Kept: {label.lower()}, “{short(words, 40)}”.{doubt}")
+            return ""
 
-        blank = Blank("words", label, "", _HINTS.get(field, "In the teller’s own words."))
-        await _ask(host, f"{host.person.name}: {label.lower()}", blank, do)
+        async def answer(answers: dict[str, str]) -> str:
+            words = answers["words"]
+            if not words or field not in KIN or people_corrections.is_anybody(host.sitting, words):
+                return keep(words)
+
+            async def again(fault: str = "") -> None:
+                await form.anew(answers, fault).open(host.app)
+
+            async def take(meant: str) -> None:
+                if fault := keep(meant):
+                    await again(fault)
+
+            await ask_new(host.app, host.sitting, words, take, back=again)
+            return ""
+
+        known = names_known(host.sitting) if field in KIN else None
+        blank = Blank("words", label, "", _HINTS.get(field, "In the teller’s own words."), known=known)
+        form = Form(f"{host.person.name}: {label.lower()}", [blank], answer)
+        await form.open(host.app)
 
     fields = [field for field in ADDED if Kind.PERSON in FIELDS[field].kinds]
     choices = [Choice(field, FIELDS[field].label, _HINTS.get(field, "")) for field in fields]
@@ -249,9 +258,9 @@ _DO: dict[str, Callable[[AboutHost], Awaitable[None]]] = {
 _HINTS = {
     "born": "A day, a year, or “about 1912”.",
     "died": "A day, a year, or “in the war”.",
-    "mother": "A name. Somebody new is added, if nobody is called so.",
-    "father": "A name. Somebody new is added, if nobody is called so.",
-    "spouse": "A name. Somebody new is added, if nobody is called so.",
+    "mother": "A name. Of one that nobody here has it is asked.",
+    "father": "A name. Of one that nobody here has it is asked.",
+    "spouse": "A name. Of one that nobody here has it is asked.",
     "living": "yes or no",
     "sex": "female, male or other",
     "nickname": "What the family calls them.",

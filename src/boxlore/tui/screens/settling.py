@@ -9,7 +9,7 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.cards import NOWHERE, Choice, Choices
 from boxlore.tui.widgets.plain_text import short
 from boxlore.tui.widgets.prompt_block import who_says
 
@@ -32,7 +32,7 @@ class SettlingHost(Protocol):
 async def ask_settle(
     host: SettlingHost, record: Record, field: str, done: Callable[[str], None], first: StatementView | None = None
 ) -> None:
-    """Open the card for this field of an item; `first` is the answer that stands first, with the cursor. `done` is
+    """Open the card for this field of an item; `first` is the answer that stands first. `done` is
     called with what was done, in a sentence."""
     answers = sorted(
         correcting.to_settle(record, field), key=lambda view: first is None or view.statement != first.statement
@@ -50,4 +50,4 @@ async def ask_settle(
 
     title = f"{FIELDS[field].label}: which answer is used?"
     below = "The others stay on record."
-    await host.app.push_screen(Choices(title, choices, answer, below=below))
+    await host.app.push_screen(Choices(title, choices, answer, below=below, at=NOWHERE))

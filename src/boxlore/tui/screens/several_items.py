@@ -5,7 +5,6 @@ from typing import Any, Protocol
 
 from textual.app import App
 
-from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
@@ -99,8 +98,8 @@ async def _say(host: ManyHost, sitting: Sitting, items: Sequence[str], field: st
             count = say_of_all(sitting, _records(sitting, items), field, answers["words"])
         except BoxloreError as error:
             return str(error)
-        unread = " It is not read as a date." if field == "date" and not is_date(sitting, answers["words"]) else ""
-        host.said_of_many(f"{FIELDS[field].label}: “{short(answers['words'], 40)}”, told of {count}.{unread}")
+        doubt = sitting.teller.understanding.doubt(field, answers["words"])
+        host.said_of_many(f"{FIELDS[field].label}: “{short(answers['words'], 40)}”, told of {count}.{doubt}")
         return ""
 
     label = FIELDS[field].label
@@ -120,13 +119,6 @@ async def _say(host: ManyHost, sitting: Sitting, items: Sequence[str], field: st
         ],
         answer,
     ).open(host.app)
-
-
-def is_date(sitting: Sitting, words: str) -> bool:
-    """Whether words are read as a date, or as several that may be meant."""
-    understood = sitting.teller.understanding.read("date", words)
-    value = understood.reading.value if understood is not None else None
-    return isinstance(value, DateReading) and bool(value.edtf or value.choices)
 
 
 async def _audience(host: ManyHost, sitting: Sitting, items: Sequence[str]) -> None:

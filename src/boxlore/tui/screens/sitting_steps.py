@@ -17,13 +17,15 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.stages import Stage, Step
 from boxlore.core.sitting.time_log import clock_of, moment_of
 from boxlore.tasks.sitting import course
-from boxlore.tasks.sitting.linking import ABOUT, story_about
+from boxlore.tasks.sitting.linking import ABOUT, is_known, story_about
 from boxlore.tasks.sitting.recordings import keep_paper, keep_recording
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.cards import Card, Choice, Choices, Notice
+from boxlore.tui.screens.cards import NOWHERE, Card, Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.person_actions import names_known
+from boxlore.tui.screens.which_new import ask_new
 from boxlore.tui.widgets.form_lines import typed_path
 from boxlore.tui.widgets.plain_text import Line
 
@@ -156,7 +158,7 @@ async def _consent(host: StepsHost) -> None:
                 host.say(" ".join(course.answer_consent(host.sitting, person, given=value == "yes")))
                 await ask()
 
-        await host.app.push_screen(Choices(f"May it stay so? {course.due_words(person)}", _MAY_IT, answer))
+        await host.app.push_screen(Choices(f"May it stay so? {course.due_words(person)}", _MAY_IT, answer, at=NOWHERE))
 
     await ask()
 
@@ -320,18 +322,39 @@ async def _paper(host: StepsHost) -> None:
 
 async def _story(host: StepsHost) -> None:
     async def chosen(kind: str) -> None:
-        def answer(answers: dict[str, str]) -> str:
+        def keep(name: str, words: str) -> str:
             try:
-                story_about(host.sitting, kind, answers.get("name", ""), answers["words"], host.record.id)
+                story_about(host.sitting, kind, name, words, host.record.id)
             except BoxloreError as error:
                 return str(error)
             host.say("The story is kept. Ctrl+Z takes it back.")
             return ""
 
+        async def answer(answers: dict[str, str]) -> str:
+            name, words = answers.get("name", ""), answers["words"]
+            try:
+                is_new = kind != "sitting" and not is_known(host.sitting, kind, name)
+            except BoxloreError as error:
+                return str(error)
+            if not (is_new and words):
+                return keep(name, words)
+
+            async def again(fault: str = "") -> None:
+                await form.anew(answers, fault).open(host.app)
+
+            async def take(meant: str) -> None:
+                if fault := keep(meant, words):
+                    await again(fault)
+
+            await ask_new(host.app, host.sitting, name, take, kind=kind, back=again)
+            return ""
+
         blanks = [Blank("words", "The story", "", "In the teller’s own words.")]
         if kind != "sitting":
-            blanks.insert(0, Blank("name", f"Name of the {kind}"))
-        await Form("A story of no picture", blanks, answer).open(host.app)
+            known = names_known(host.sitting) if kind == "person" else None
+            blanks.insert(0, Blank("name", f"Name of the {kind}", known=known))
+        form = Form("A story of no picture", blanks, answer)
+        await form.open(host.app)
 
     choices = [Choice(kind, f"Of {_ARTICLES.get(kind, 'a')} {kind}") for kind in ABOUT]
     await host.app.push_screen(Choices("A story of no picture", choices, chosen))

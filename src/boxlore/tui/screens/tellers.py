@@ -13,7 +13,7 @@ from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.from_inside import from_inside
-from boxlore.tui.screens.cards import Choice, Choices, Notice
+from boxlore.tui.screens.cards import NOWHERE, Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.person_actions import names_known
 from boxlore.tui.screens.which_teller import ask_which_teller
@@ -113,7 +113,8 @@ async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Th
         choices.insert(0, Choice("stands", "Still as agreed", "I asked again today", key="a"))
     below = f"Agreed last: {teller.terms}." if teller.terms else ""
     title = f"Is there an agreement with {teller.name}?"
-    await app.push_screen(Choices(title, choices, answer, below=below, back=back))
+    at = NOWHERE if teller.terms else 0
+    await app.push_screen(Choices(title, choices, answer, below=below, back=back, at=at))
 
 
 async def _read_out(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then, back: Then) -> None:

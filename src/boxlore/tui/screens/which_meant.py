@@ -14,7 +14,7 @@ from boxlore.tasks.sitting.which_date import OpenDate, birth_asked, choose_date,
 from boxlore.tasks.sitting.which_meant import OpenQuestion
 from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, mean, no_place, own_parts
 from boxlore.tasks.telling.events import tell_event
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.cards import NOWHERE, Choice, Choices
 from boxlore.tui.screens.events import HINT, noted
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.other_place import ask_other_place, numbered
@@ -43,7 +43,7 @@ async def ask_numbered(
     def answer(value: str) -> None:
         _taken(screen, partial(take, int(value)))
 
-    await screen.app.push_screen(Choices(title, numbered(names), answer, below=below))
+    await screen.app.push_screen(Choices(title, numbered(names), answer, below=below, at=NOWHERE))
 
 
 def _taken(screen: ItemView, take: Callable[[], str]) -> None:
@@ -70,7 +70,7 @@ async def _ask_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> Non
 
     other = Choice(OTHER, "Another date", "the words stay as told", key="o")
     title = short(question_alone(question.asks, question.names), 140)
-    await screen.app.push_screen(Choices(title, [*numbered(question.names), other], answer))
+    await screen.app.push_screen(Choices(title, [*numbered(question.names), other], answer, at=NOWHERE))
 
 
 async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> None:
@@ -129,9 +129,8 @@ async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
     other = Choice(OTHER, "Another place", "said in other words", key="a")
     own = Choice(OWN, "A place of our own", "a farm, a house: it is known from now on", key="o")
     none = [Choice(NONE, "None of these", "the words stay, without a map", key="0")] if question.names else []
-    await screen.app.push_screen(
-        Choices(_title(question), [*numbered(question.names), *near, other, own, *none], answer)
-    )
+    choices = [*numbered(question.names), *near, other, own, *none]
+    await screen.app.push_screen(Choices(_title(question), choices, answer, at=NOWHERE))
 
 
 async def _ask_own(screen: ItemView, question: OpenPlace) -> None:
@@ -178,7 +177,11 @@ async def ask_event(screen: ItemView, name: str) -> None:
 async def _ask_near(screen: ItemView, question: OpenPlace) -> None:
     near = [choice for choice in numbered(question.names) if choice.value in _with_points(question)]
     title = f"{_title(question)} Near which?"
-    await screen.app.push_screen(Choices(title, near, lambda value: _chosen(screen, question, value, near=True)))
+
+    def answer(value: str) -> None:
+        _chosen(screen, question, value, near=True)
+
+    await screen.app.push_screen(Choices(title, near, answer, at=NOWHERE))
 
 
 def _title(question: OpenPlace) -> str:

@@ -5,9 +5,10 @@ from typing import Any
 
 from textual.app import App
 
-from boxlore.tasks.sitting.people_corrections import alike, in_short
+from boxlore.tasks.sitting.people_corrections import alike
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tui.screens.cards import Choice, Choices, Notice
+from boxlore.tui.screens.cards import Notice
+from boxlore.tui.screens.which_new import ask_new
 
 Take = Callable[[str], Awaitable[str]]
 """Takes a name. Returns '' or what is wrong with it."""
@@ -15,15 +16,12 @@ Take = Callable[[str], Awaitable[str]]
 
 async def ask_which_teller(app: App[Any], sitting: Sitting, name: str, take: Take) -> str:
     """Go on with the name, or ask who is meant by it. Returns '' or what is wrong."""
-    people = alike(sitting, name)
-    if not people:
+    if not alike(sitting, name):
         return await take(name)
 
-    async def chosen(value: str) -> None:
-        if fault := await take(value):
+    async def chosen(meant: str) -> None:
+        if fault := await take(meant):
             await app.push_screen(Notice("This could not be done", fault))
 
-    choices = [Choice(person.name, in_short(sitting.collection, person)) for person in people]
-    choices.append(Choice(name, f"Somebody new: {name}"))
-    await app.push_screen(Choices(f"Nobody here is called “{name}”. Who is meant?", choices, chosen))
+    await ask_new(app, sitting, name, chosen)
     return ""

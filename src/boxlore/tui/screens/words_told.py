@@ -20,7 +20,7 @@ from boxlore.tasks.sitting.words_told import (
     words_told,
 )
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.cards import NOWHERE, Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
 from boxlore.tui.screens.other_place import ask_other_place, numbered
@@ -148,7 +148,8 @@ class WordsToldScreen(ListScreen):
         none = Choice(NONE, "No place on a map", "the words stay as they were told", key="0")
         title = f"“{short(group.words, 40)}”: which place is it?"
         now = f"Now: {full_name(reading.best)}." if reading is not None and reading.best and not places else ""
-        await self.app.push_screen(Choices(title, [*numbered(names_apart(places)), other, none], answer, below=now))
+        choices = [*numbered(names_apart(places)), other, none]
+        await self.app.push_screen(Choices(title, choices, answer, below=now, at=NOWHERE))
 
     def _mean(self, group: WordsTold, place: Place | None) -> None:
         count = mean_everywhere(self._host.sitting, group, place)
