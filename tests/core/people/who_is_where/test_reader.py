@@ -206,7 +206,7 @@ def test_who_is_told_without_a_name_is_of_one_picture(words: str, nameless: bool
 
 
 QUESTIONS = [
-    ("Zorb, Anna", "Is “Zorb” somebody, or the family name of Anna?"),
+    ("Zorb, Anna", "Is “Zorb, Anna” one person, Anna Zorb?"),
     ("Zorb, Anna and Tom", "“Zorb”: who is that?"),
     ("Huber Sepp", "“Huber Sepp”: who is that: Sepp Huber, or Sepp?"),
     ("Alice, Beatrice, Cecil and Doris Snoad", "Are “Alice” and “Beatrice” of the family Snoad too?"),

@@ -396,11 +396,17 @@ def _put_further(frame: Frame, part: str, piece: Sequence[Token], length: int) -
             part = "married_as"
         else:
             frame.put("married_as", frame.parts.pop("born_as"))  # `formerly Wells, née Pitt`
-    _put_marked(frame, part, piece[length:])
+    is_wife = first in ("epouse", "ep") and length == 1
+    if is_wife and len(behind) == 1 and behind[0].plain in MEN_ALONE:
+        frame.parts["asks"] = f"Is “{written(behind)}” a family name, or the husband's given name?"
+    _put_marked(frame, part, behind, is_family=is_wife)
 
 
-def _put_marked(frame: Frame, part: str, tokens: Sequence[Token]) -> None:
-    """The name behind a marker: of birth and marriage the family name, and a given one where that is told too."""
+def _put_marked(frame: Frame, part: str, tokens: Sequence[Token], *, is_family: bool = False) -> None:
+    """The name behind a marker: of birth and marriage the family name, and a given one where that is told too.
+
+    `is_family`: whether no husband's given name may stand there alone.
+    """
     tokens = [token for token in tokens if not _is_suffix(token)]
     tokens = tokens[1:] if tokens and tokens[0].plain.isdigit() else tokens  # `kuni 1937 Berg`
     if not tokens or any(token.is_describing for token in tokens):
@@ -424,7 +430,7 @@ def _put_marked(frame: Frame, part: str, tokens: Sequence[Token]) -> None:
         tokens = tokens[large:]  # `maiden name was Tuttle`
         if tokens[0].plain in words_of.TITLES and len(tokens) > 1:
             tokens = tokens[1:]
-        if part == "married_as" and len(tokens) == 1 and tokens[0].plain in MEN_ALONE:
+        if part == "married_as" and len(tokens) == 1 and tokens[0].plain in MEN_ALONE and not is_family:
             return  # `widow of Arthur`
         names = [token for token in tokens if not _goes_before_a_family(token) or token is tokens[-1]]
         frame.put(part, written(names))
@@ -493,6 +499,8 @@ def _describes(tokens: Sequence[Token]) -> bool:
 def _turned(frame: Frame, family: Sequence[Token], given: Sequence[Token]) -> NameParts | None:
     """A name as in a list: `Gogh, Vincent van`; the family name, a comma, titles, given names, particles."""
     family = _suffixes(frame, family)
+    if len(family) > 1 and is_title(family[0]) and family[0].text.endswith("."):
+        family = without_titles(frame, family)  # `Cpl. Pell, J.`
     given = without_titles(frame, _suffixes(frame, _segments(frame, given)))
     if len(family) > _LONGEST // 3 or any(token.is_describing for token in (*family, *given)):
         return None

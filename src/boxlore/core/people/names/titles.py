@@ -123,7 +123,10 @@ def with_title(frame: Frame, core: Sequence[Token]) -> NameParts:
     if _is_a_family_name(core):
         return with_particle((), core)
     if not last:
-        return read_core(core, frame.known)
+        read = read_core(core, frame.known)
+        is_rank = core[0].plain in _RANKS_AND_NAMES and not core[0].is_small and len(core) == 2 and read.family != ""
+        asks = f"Is “{core[0].text}” a given name, or a title?" if is_rank and not read.asks else read.asks
+        return replace(read, asks=asks)  # `Earl Rourke`
     in_religion = last in words_of.ALWAYS_RELIGIOUS or is_in_religion(core, frame.known)
     if in_religion and last not in words_of.ALWAYS_RELIGIOUS and _may_be_secular(last, core):
         asks = f"Is “{core[1].text}” a family name, or a part of the name in religion?"
@@ -152,6 +155,9 @@ def _is_a_family_name(core: Sequence[Token]) -> bool:
     particles = first.plain in words_of.BOUND & words_of.PARTICLES and not (first.is_small or first.is_initial)
     return particles and len(others) > 1 and all(token.is_particle for token in others[:-1])
 
+
+_RANKS_AND_NAMES = ("earl", "duke", "baron", "graf", "count", "king", "prince")
+"""Ranks of nobles, which are given names, and what somebody is called, too."""
 
 _BY_GIVEN_NAME = ("abbot", "abbess", "prioress", "frater")
 """Titles in religion that no family name stands behind alone."""
@@ -216,6 +222,12 @@ _ORDERS = frozenset("osb sj op ofm csc rsm".split())
 def _titled_alone(title: str, core: Sequence[Token], known: KnownNames, *, of_an_order: bool) -> NameParts:
     """One name behind a title: a family name, but a given one behind some titles and where it is known as one."""
     name = core[-1]
+    is_known = name.is_given or known.is_given(name.plain) or known.is_family(name.plain)
+    if title in ("prince", "princess") and not is_known:
+        asks = f"Is “{name.text}” a given name, or the family's?"  # `Prince Rourke`
+        return NameParts(given=written(core), asks=asks)
+    if is_title(name) and name.plain == title and not known.is_family(name.plain):
+        return replace(with_particle((), core), asks=f"Is “{name.text}” a name, or a title?")  # `Major Major`
     given = known.is_given(name.plain) and not known.is_family(name.plain)
     if title in words_of.GIVEN_TITLES:
         given = given or title not in words_of.DOUBTFUL_GIVEN_TITLES or name.is_given

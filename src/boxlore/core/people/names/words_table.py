@@ -46,7 +46,7 @@ TITLES = _words(
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
     aircraftman aircraftwoman f/o p/o s/l f/s leading staff seaman mons monsignor baby little old young wee widow w/o a/b sq ldr ww hab
     med phil jur theol
-    weduwe weduwnaar wed vdow venerable ven prebendary
+    weduwe weduwnaar wed vdow lesk leski enke viuda vedova viuva vdova wdowa dna venerable ven prebendary
     messrs cadet chief grof grofno baro herceg enkefru enke jomfru madam
     rev'd vitez begum mudr judr phdr rndr paeddr thdr marquise big canoness protojerej
     протоиерей священник диакон дьякон архимандрит

@@ -99,12 +99,10 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
         if described and is_called and not following.joined and item.part == following.part:
             question = f"Is “{item.person.words}” {following.person.words}?"  # `Boy on the pony - Cyril`
             item.person = replace(item.person, asks=question, is_person=False)
-    for at, item in enumerate(items):
+    for item in items:
         if id(item) in doubted and item.is_name:
             proposal = _understood(item, known)
             question = f"“{item.person.words}”: who is that{proposal}?"
-            if given := _may_be_family_of(item, items[at + 1 :]):
-                question = f"Is “{item.person.words}” somebody, or the family name of {given}?"
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
 
 
@@ -268,14 +266,6 @@ def _family_leads(item: Item, known: KnownNames) -> bool:
     return (
         parts.tradition in _FAMILY_FIRST or bool(turned) or "," in item.person.words or bool(parts.kin or parts.title)
     )
-
-
-def _may_be_family_of(item: Item, further: Sequence[Item]) -> str:
-    """The given name behind a comma, of which one word alone may be the family name: `Anna` of `Zorb, Anna`."""
-    part = [other for other in further if other.part == item.part]
-    alone = len(tokens_of(item.person.words)) == 1 and len(part) == 1 and part[0].is_name and not part[0].joined
-    given = tokens_of(part[0].person.words) if alone else ()
-    return part[0].person.words if given and all(token.is_given for token in given) else ""
 
 
 def _understood(item: Item, known: KnownNames) -> str:

@@ -32,7 +32,8 @@ def joined_to_names(items: Sequence[Item]) -> list[Item]:
     """The items, those that are one person as one."""
     for item in items:
         _name_in_brackets(item)
-    return [item for _, part in groupby(items, lambda item: item.part) for item in _of_part(list(part))]
+    parts = [list(part) for _, part in groupby(items, lambda item: item.part)]
+    return [item for part in parts for item in _of_part(part, alone=len(parts) == 1)]
 
 
 def _name_in_brackets(item: Item) -> None:
@@ -49,7 +50,7 @@ def _name_in_brackets(item: Item) -> None:
         item.is_described, item.definite = False, ""
 
 
-def _of_part(part: list[Item]) -> Iterator[Item]:
+def _of_part(part: list[Item], *, alone: bool) -> Iterator[Item]:
     for size in (4, 3):
         if (pair := _pair(part[:size])) and (len(part) <= size or part[size].joined in ("with", "too")):
             yield from (*pair, *part[size:])
@@ -63,7 +64,7 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
     if len(part) > 3 and all(_is_apposition_of_two(part, at) for at in (0, 2)):
         yield from (_one(part[0], part[1]), _one(part[2], part[3]), *part[4:])
         return
-    if turned := _turned(part):
+    if turned := _turned(part, alone=alone):
         yield turned
         return
     at = 0
@@ -181,24 +182,36 @@ _LONGEST_FAMILY = 2
 """Words of a family name that stands before a comma."""
 
 
-def _turned(part: Sequence[Item]) -> Item | None:
-    """`Skerrit, Edna May`, `Crosbie, Jane, née Watt` told alone: one person as in a list, or two; it asks. None for
-    all else."""
-    if len(part) != 2 or part[1].joined or not all(item.is_name for item in part) or part[0].person.note:
+def _turned(part: Sequence[Item], *, alone: bool) -> Item | None:
+    """`Skerrit, Edna May`, `Crosbie, Jane, née Watt`, `tamm, anna` told alone: one person as in a list, or two; it
+    asks. None for all else."""
+    if len(part) != 2 or part[1].joined or not part[1].is_name or part[0].person.note:
+        return None
+    in_small_letters = part[0].person.words.isalpha() and (part[0].person.words + part[1].person.words).islower()
+    if not (part[0].is_name or in_small_letters):
         return None
     family = tokens_of(part[0].person.words)
     name, _, _ = part[1].person.words.replace("(", ",").partition(",")
     given = tokens_of(name)
     if any(token.is_given or token.plain in KIN_WORDS for token in family) or len(family) > _LONGEST_FAMILY:
         return None
-    tells_more = len(given) > 1 or name != part[1].person.words  # of `Zorb, Anna` alone it is asked who Zorb is
     is_fathers = len(given) > 1 and is_patronymic(given[-1])  # `Sokolova, Anna Petrovna`
-    if not given or not tells_more or not all(token.is_given for token in given[: len(given) - is_fathers]):
+    tells_more = len(given) > 1 or name != part[1].person.words  # else `Álvaro, Fernanda` of a row
+    if not (tells_more or (alone and _is_plain_list(part))):
+        return None
+    if not given or not all(token.is_given for token in given[: len(given) - is_fathers]):
         return None
     words = f"{part[0].person.words}, {part[1].person.words}"
     asks = f"Is “{words}” one person, {name.strip()} {part[0].person.words}?"
     person = replace(part[0].person, words=words, note=part[1].person.note, asks=asks, is_person=False)
     return replace(part[0], person=person, is_name=False)
+
+
+def _is_plain_list(part: Sequence[Item]) -> bool:
+    """Whether two words alone are told, and of neither where: `Petrova, Maria`."""
+    told = [item.person.words for item in part]
+    is_somewhere = any(item.row or item.side or item.number or item.position or item.person.note for item in part)
+    return not is_somewhere and all(words.replace("'", "").replace("’", "").isalpha() for words in told)
 
 
 def _fit(described: Item, named: Item) -> bool:

@@ -19,8 +19,10 @@ from boxlore.core.people.who_is_where.item_words import is_my
 from boxlore.core.people.who_is_where.kin_words import owned_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, DENY, SUBJECTS
-from boxlore.core.people.who_is_where.tokens import PLACES, elements_of
+from boxlore.core.people.who_is_where.remarks import is_absent
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEFORE_OR_AFTER, DENY, MARRYING, SUBJECTS
+from boxlore.core.people.who_is_where.surely_a_name import is_a_people
+from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
 from boxlore.core.statements import fold
 
 
@@ -30,7 +32,8 @@ def complete_names(items: Sequence[Item], known: KnownNames) -> None:
         words, note = item.person.words, item.person.note
         if not (item.is_name and item.person.is_person and note) or item.is_beside or item.person.asks:
             continue
-        pieces = (note, *note.split(", ")) if ", " in note else (note,)
+        absent = is_absent(elements_of(note))  # `Otto (es fehlt: Lina Vogel, geborene Kessler)`
+        pieces = (note, *note.split(", ")) if ", " in note and not absent else (note,)
         told = next((piece for piece in pieces if _goes_with(words, piece, known)), "")
         if told:  # `Ines Corti (mia madre, nata Galli)`
             left = [] if told == note else [piece for piece in note.split(", ") if piece != told]
@@ -63,6 +66,9 @@ def _tells_what(note: str) -> bool:
     """Whether the words are no name, but what somebody is: `Mees`, `L'uomo`."""
     if KIN_WORDS.get(fold(note.split()[0])) in _OF_KIN:
         return True  # `Муж Анны`
+    told = elements_of(note)
+    if is_a_people(note) or is_absent(told) or _is_of_a_wedding(told):
+        return True  # `Hone (Ngāti Porou)`, `zia Lucia (manca Teresa Conti)`
     first, *others = note.split()
     if fold(first) in SUBJECTS and not any(word[0].isupper() for word in others):
         return True  # `They were married`
@@ -72,6 +78,13 @@ def _tells_what(note: str) -> bool:
         return True  # `Meine Schwester`, `Siskoni`, `Não Luísa`
     words = [fold(word).rpartition("'")[2] for word in note.replace("’", "'").split()]
     return all(word in NOUNS or word in ARTICLES or _is_no_name(word) for word in words)
+
+
+def _is_of_a_wedding(told: Sequence[Element]) -> bool:
+    """Whether words tell before or after which wedding, and to whom: `before her marriage to Stan`."""
+    when = any(element.plain in BEFORE_OR_AFTER for element in told)
+    wed = next((at for at, element in enumerate(told) if element.plain.startswith(MARRYING)), len(told))
+    return when and any(element.text.islower() for element in told[wed + 1 :])
 
 
 def _is_no_name(word: str) -> bool:

@@ -291,8 +291,9 @@ def begins_person(further: Sequence[Element]) -> bool:
         behind = further[1]
         if len(further) > 2 and behind.is_genitive and _NOUNS.get(behind.plain[:-2]) == "one":
             return _NOUNS.get(further[2].plain) == "one" or _kin(further[2])  # `a neighbour's boy`
-        if behind.plain in table.BEFORE_A_NAME and len(further) > 2 and further[2].is_large:
-            return True  # `le petit Émile`
+        leads = behind.plain in table.BEFORE_A_NAME or behind.plain in TITLES
+        if leads and len(further) > 2 and further[2].is_large:
+            return True  # `le petit Émile`, `a dona Amélia`
         of_several = _NOUNS.get(behind.plain) == "many" and len(further) > 2 and further[2].is_large
         return (
             of_several

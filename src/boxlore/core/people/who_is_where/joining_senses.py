@@ -19,9 +19,11 @@ from boxlore.core.people.who_is_where.kin_words import is_oblique_kin, relation
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.small_words_table import (
     ARTICLES,
+    BEFORE_OR_AFTER,
     BEGIN_A_REMARK,
     CARDINALS,
     MAORI_MY,
+    MARRYING,
     OF_THINGS,
     WITH,
     WORN_OR_HELD,
@@ -172,6 +174,12 @@ def _kin_in_a_case(_: Reader, __: Element, further: Sequence[Element]) -> bool:
     return bool(further) and is_oblique_kin(further[0]) and not (len(further) > 1 and further[1].is_large)
 
 
+def _of_a_wedding(reader: Reader, _: Element, __: Sequence[Element]) -> bool:
+    """`Martha vor ihrer Hochzeit mit Otto`: with whom somebody was wed, and not with whom she is seen."""
+    when = any(word.plain in BEFORE_OR_AFTER and not word.is_large for word in reader.words[:-1])
+    return when and reader.words[-1].plain.startswith(MARRYING)
+
+
 def _before_several(reader: Reader, _: Element, further: Sequence[Element]) -> bool:
     """`with her three boys Stan and Les`."""
     return bool(reader.words or reader.items) and _heads_names(further)
@@ -205,9 +213,9 @@ def _before_a_place_of_another(reader: Reader, element: Element, further: Sequen
 
 _WITH: tuple[Reading, ...] = (
     ("of", _before_holding), ("word", _with_nobody), ("word", _of_a_name_at_birth),
-    ("beside", _of_who_is_told_behind_it), ("beside", _kin_in_a_case), ("with", _before_several),
-    ("beside", _what_is_worn), ("with", _before_another), ("with", _before_a_place_of_another),
-    ("beside", _of_who_was_told),
+    ("beside", _of_a_wedding), ("beside", _of_who_is_told_behind_it), ("beside", _kin_in_a_case),
+    ("with", _before_several), ("beside", _what_is_worn), ("with", _before_another),
+    ("with", _before_a_place_of_another), ("beside", _of_who_was_told),
 )  # fmt: skip
 
 
@@ -232,7 +240,15 @@ def _joins_family_names(reader: Reader, element: Element, further: Sequence[Elem
         return False
     following = further[1:2]
     has_particle = bool(following) and token_of(following[0].text).is_particle  # `Ruiz y Pérez de Castro`
-    is_last = not following or following[0].kind not in ("word", "my") or has_particle
+    if element.text == "i" and names[0].plain not in IBERIAN_GIVEN:
+        return False  # `Bronisława Mazur i Tata`
+    if has_particle and any(name.is_particle for name in names):
+        return False  # `Manuel da Figueira e Graça dos Santos`
+    if following and following[0].kind == "note" and further[2:3] and further[2].is_large:
+        return False  # `Zeca Pereira e Graça (Lili) Silva`
+    small = following[0].plain if following else ""
+    ends = not following or following[0].kind not in ("word", "my") or small in BEFORE_OR_AFTER | {"o", "u"}
+    is_last = ends or has_particle
     last = further[0] if further and is_last else None
     return last is not None and last.is_large and last.kind == "word" and not token_of(last.text).is_given
 

@@ -17,6 +17,7 @@ is left, for what is not structure becomes words or a note of somebody. A remark
 `with` need somebody told before them in the same part; without one the words are somebody's.
 """
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
@@ -24,7 +25,7 @@ from typing import Any
 from boxlore.core.people.names.lists_table import MEN_ALONE, WOMEN_ALONE
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
-from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS, TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS, SUFFIXES, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.counted_unknown import how_many_unknown, without_more
 from boxlore.core.people.who_is_where.groups import family_of_several, group_of, titled_family
@@ -515,7 +516,7 @@ def _goes_on(reader: Reader, told: str) -> bool:
     behind = told.split()[1:2] if fold(first) in small_words.ARTICLES else []
     is_title = bool(behind) and fold(behind[0]) in TITLES  # `Sra. Ruiz, la señora Navarro`
     is_title = is_title or (fold(first) in TITLES and (first.lower() not in _MARKS_TOO or not first.islower()))
-    if not last.is_name or reader.joined or is_title:
+    if not last.is_name or reader.joined or is_title or _is_a_whole_name(told):
         return False
     before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
     if after.religious and not before.religious and not before.title:
@@ -523,6 +524,16 @@ def _goes_on(reader: Reader, told: str) -> bool:
     if after.nickname == before.given:  # `Jim Barnes, christened James`
         before = replace(before, given=after.given)
     return after != before and replace(after, **_TOLD_BEHIND) == replace(before, **_TOLD_BEHIND)
+
+
+_ASIDE = re.compile(r"""\([^()]*\)|["“„«‘'][^"”“»’']*["”“»’']""")
+
+
+def _is_a_whole_name(told: str) -> bool:
+    """`Bodil (Misse) Thomsen`: a given name first, and a family name."""
+    tokens = tokens_of(_ASIDE.sub(" ", told))
+    is_family = bool(tokens[1:]) and not (tokens[-1].is_given or tokens[-1].is_small or tokens[-1].plain in SUFFIXES)
+    return is_family and tokens[0].is_given
 
 
 _TOLD_BEHIND: dict[str, Any] = dict.fromkeys(

@@ -23,8 +23,10 @@ from boxlore.core.people.who_is_where.small_words_table import (
     POSTPOSITIONS,
     SIDE_OF,
 )
+from boxlore.core.people.who_is_where.surely_a_name import SIDES_BY_THEMSELVES
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
 from boxlore.core.people.who_is_where.told_last import describes_last
+from boxlore.core.statements import fold
 
 
 def order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -62,6 +64,8 @@ def no_place(reader: Reader, element: Element, further: Sequence[Element]) -> st
         return "word"  # `Mari maja ees`
     if element.kind in table.SIDES and " " not in element.text and _is_the_side_of_another(reader):
         return "word"  # `Sykes at her left`, `Ann at Mary Cole's left`
+    if element.kind in table.SIDES and _is_family_name_of_a_side(reader, element, further):
+        return "word"  # `Mr Left`, `Tom Left is on the right`
     if not further:
         return "word" if element.kind in ROW_KINDS and _is_family_name(reader, element) else ""
     if element.kind not in (*ROW_KINDS, *table.SIDES):
@@ -130,6 +134,20 @@ def _is_family_name(reader: Reader, element: Element) -> bool:
     last = reader.words[-1]
     name = token_of(last.text)
     return last.end + 1 == element.start and (last.plain in TITLES or name.is_given or name.is_initial)
+
+
+def _is_family_name_of_a_side(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
+    """Whether a word for a side, written large behind a title or a given name, is a family name: a title has no side,
+    another place follows, or it is the only side that is written so (`surely_a_name` asks of it then)."""
+    if len(element.text) < _SHORTEST_SIDE or not reader.words or not _is_family_name(reader, element):
+        return False
+    told = [word.strip(".,;:()") for word in reader.text.split()]
+    alone = sum(word.istitle() and fold(word) in SIDES_BY_THEMSELVES for word in told) == 1
+    goes_on = bool(further) and further[0].kind in ("verb", "note", *table.SIDES, *ROW_KINDS)
+    return reader.words[-1].plain in TITLES or goes_on or alone
+
+
+_SHORTEST_SIDE = 4
 
 
 def everyone(reader: Reader, element: Element, further: Sequence[Element]) -> str:

@@ -37,6 +37,8 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     before = reader.text[: element.start].rstrip()[-1:]
     if following == "dash" and before in ("-", "–", "—") and element.kind in ROW_KINDS:
         following = "colon"  # `Bess - bottom row - Jim`
+    if following == "note" and further[1:2] and further[1].kind == "colon":
+        following = "colon"  # `Tagarida (vasakult): …`
     reader.placed = True
     reader.is_directed = reader.is_directed or element.kind in (*table.DIRECTIONS, *table.ORDERS)
     if element.kind in table.SIDES and _is_whose_alone(reader):

@@ -66,6 +66,7 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.list_heads import head_and_list
+from boxlore.core.people.who_is_where.listed_places import with_listed_places
 from boxlore.core.people.who_is_where.nameless import ask_of_kin_or_names, mark_nameless, mark_parents
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
@@ -129,7 +130,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     elements = with_pronoun_remarks(elements, reader.text)
     takers = without_takers(elements, reader.text, known)
     elements = takers.left
-    asked, elements = head_and_list(elements, known)
+    asked, elements = head_and_list(with_listed_places(elements), known)
     elements = with_denied(with_verbs_of_doubt(elements), reader.text)
     elements = with_described(without_what_is_not_known(with_unseen(elements)), known)
     elements = with_places_of_things(elements, reader.text)
@@ -145,8 +146,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     items = items or ([] if takers.people else _nobody_told(reader.text))
     if asked:
         items.insert(0, _of_a_head(between(asked, reader.text)))
-    if elements and fold(elements[0].text) in DEDICATED and any(piece.plain in WITH_LOVE for piece in elements):
-        _ask_of_dedication(items)
+    _ask_of_dedication(items, elements)
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
@@ -171,9 +171,13 @@ def _turns_midway(elements: Sequence[Element]) -> bool:
     return any({first, second} == {"ltr", "rtl"} for first, second in pairs)
 
 
-def _ask_of_dedication(items: Sequence[Item]) -> None:
-    """To whom a picture is dedicated need not be in it."""
-    for item in items[:1]:
+def _ask_of_dedication(items: Sequence[Item], elements: Sequence[Element]) -> None:
+    """To whom a picture is dedicated need not be in it, nor who gave it: `De Carmen para Rosario`."""
+    first = fold(elements[0].text) if elements else ""
+    to_whom = first in DEDICATED and any(piece.plain in WITH_LOVE for piece in elements)
+    led = {before.plain for before, piece in pairwise(elements[1:]) if piece.is_large and not before.is_large}
+    by_whom = first in WITH_LOVE and elements[1:2] != [] and elements[1].is_large and not led.isdisjoint(DEDICATED)
+    for item in items if by_whom else items[: int(to_whom)]:
         if item.is_name and item.person.is_person:
             question = f"Is “{item.person.words}” in the picture?"
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False

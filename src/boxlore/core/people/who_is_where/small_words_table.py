@@ -81,6 +81,20 @@ AT_A_FEAST = frozenset(
 """A feast in the form that says where, before which whose it was is told: `Jaani ja Mari pulmas`, at Jaan's and Mari's
 wedding."""
 
+MARRYING = (
+    "wedding", "marriage", "marrying", "married", "engagement", "hochzeit", "heirat", "trauung", "verlobung", "mariage", "noces",
+    "fiancailles", "se marier", "casarse", "boda", "matrimonio", "nozze", "sposarsi", "casamento", "casar", "huwelijk",
+    "bruiloft", "trouwen", "bryllup", "brollop", "giftermal", "haita", "haiden", "avioliit", "abiell", "pulm", "свадьб", "брак",
+    "slub", "swatb", "svatb", "kazam", "laulib", "vestuv", "vestuvi", "eskuvo",
+)  # fmt: skip
+"""How words for a wedding begin: `vor der Hochzeit mit Otto`, with whom somebody was wed."""
+
+BEFORE_OR_AFTER = frozenset(
+    "before after vor nach avant apres antes despues prima dopo depois voor na for etter efter fore ennen jalkeen enne parast "
+    "до перед после przed po pirms pec pries pred utan elott utan".split()
+)
+"""Small words before such a word: when it was, and not that it is seen."""
+
 NAMES_OF_ANIMALS = frozenset(
     "rex rover fido bello hasso waldi azor burek reks medor minou minette musti mirri muri pontu tibby laddie nipper "
     "nero caesar karo шарик мурка барсик тузик рекс жучка васька".split()
@@ -471,6 +485,8 @@ BEFORE_EXACTLY = {
     "áll": "standing",
     "én": "me",
     "są": "verb",
+    "så": "verb",
+    "Så": "verb",
     "já": "me",
     "är": "verb",
     "è": "verb",
@@ -487,7 +503,7 @@ THE_OTHER_WAY = frozenset(
 )
 """Words that turn the order of a row round."""
 
-DEDICATED = frozenset("to for an fur a para per aan voor til till dla для".split())
+DEDICATED = frozenset("to for an fur a para per pour aan voor til till dla для".split())
 """Words with which a dedication begins: `To Doreen with love from Joyce`."""
 
 WITH_LOVE = frozenset("from love von de da van fra fran от od liebe amour carino affetto liefs".split())

@@ -68,6 +68,12 @@ _HOUSES_BEFORE = frozenset("villa chalet chateau haus huize casa dom".split())
 """Those that stand before it."""
 
 
+def is_a_people(words: str) -> bool:
+    """Whether a people of Aotearoa is told: `Ngāi Te Rangi`, `Te Arawa`."""
+    tokens = tokens_of(words)
+    return fold(words) in _PEOPLES or (tokens[0].plain in ("ngai", "ngati") and len(tokens) < _LONGEST_PEOPLE)
+
+
 def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     """Whoever is named only in what is noted of somebody: each asks, and nobody is made of them."""
     too: list[Placed] = []
@@ -190,7 +196,7 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
         return f"Is “{words}” someone in the picture?"
     if _is_a_house(tokens, known) or (len(tokens) > 1 and first.plain in table.HEADS and not first.is_given):
         return f"Is “{words}” someone in the picture?"  # `Hochzeit von Anna`
-    if fold(words) in _PEOPLES or (first.plain in ("ngai", "ngati") and len(tokens) < _LONGEST_PEOPLE):
+    if is_a_people(words):
         return f"Is “{words}” someone in the picture?"  # a people: `Ngāi Te Rangi`, `Te Arawa`
     in_case = item.in_case or (not tokens[-1].is_given and tokens[-1].text.endswith(_WITH_ENDING))
     if in_case and (name := name_behind_with(tokens, known)):
@@ -206,10 +212,21 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     is_known = any(token.is_given or known.is_given(token.plain) or known.is_family(token.plain) for token in tokens)
     if not is_known and _names_nothing(tokens):
         return f"Is “{words}” someone in the picture?"
+    is_led = first.plain in TITLES or first.plain in KIN_WORDS
+    if len(tokens) > 1 and first.plain in _EITHER:
+        return f"Who is meant by “{words}”: {written(tokens[1:])}?"  # `Soit Madame Girard, soit …`
     if len(tokens) > 1 and first.plain in _LEAD_TO_A_PLACE:
         return f"Is “{words}” someone in the picture?"  # `Im Wagen Erna`
     if len(tokens) > 2 and tokens[1].plain == "of" and not is_part_of_names(first, known):
         return f"Is “{words}” someone in the picture?"  # `Launch of Ruth`
+    if (
+        len(tokens) > 1
+        and tokens[-1].plain in SIDES_BY_THEMSELVES
+        and not (is_led or known.is_family(tokens[-1].plain))
+    ):
+        return f"Is “{words}” one name, or does “{tokens[-1].text}” tell where {tokens[0].text} is?"
+    if tokens[-1].plain in _WHO_REIGNS or {fold(words), " ".join(token.plain for token in tokens[:2])} & _FIGURES:
+        return f"Is “{words}” someone in the picture?"  # `the May Queen, Mary`, `Father Christmas`
     if several := _names_in_a_row(tokens_of(_ASIDE.sub(" ", words))) or _given_in_a_row(tokens, known):
         return f"Are “{words}” several people: {'; '.join(several)}?"
     before_name = len(tokens) > 1 and "," not in words and (tokens[1].is_given or tokens[1].plain in TITLES)
@@ -220,6 +237,33 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
         return f"Who is meant by “{words}”: {rest}?"
     return ""
 
+
+_EITHER = ("soit", "either", "entweder", "joko", "albo", "bud", "либо", "arba", "antingen", "enten", "ofwel")
+"""Words before the first of two of whom one is meant."""
+
+SIDES_BY_THEMSELVES = frozenset(
+    phrase for side, phrase in table.PLACE_PHRASES if side in table.SIDES and phrase.isalpha() and len(phrase) > 3
+)
+"""Words for a side, which are family names too: `Tom Left`."""
+
+_WHO_REIGNS = ("queen", "princess")
+_FIGURES = frozenset(
+    (
+        "may queen",
+        "father christmas",
+        "santa claus",
+        "father time",
+        "jack frost",
+        "knecht ruprecht",
+        "pere noel",
+        "papa noel",
+        "babbo natale",
+        "pai natal",
+        "дед мороз",
+        "swiety mikolaj",
+    )
+)
+"""Whom somebody plays: it is asked who it was."""
 
 _LONGEST_PEOPLE = 4
 _PEOPLES = frozenset(

@@ -33,7 +33,7 @@ from boxlore.core.statements import fold
 
 _ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
 _TOKEN = re.compile(
-    r"~~[^~\n]+~~|\?+|[—–_]{2,}|-{3,}|(?<=[,:;] )[–—](?= ?[,;.])|"
+    r"~~[^~\n]+~~|\?+|[—–_]{2,}|-{3,}|(?<=[,:;] )[–—](?= ?[,;.])|(?<=[,:;] )(?:…|\.(?: ?\.)+)(?= ?[,;])|"
     rf"\d+{_ENDING}?(?![^\W\d_])"
     r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+"
 )
@@ -132,7 +132,7 @@ def _words(text: str) -> list[Word]:
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
         elif word == "u." and text[end:].strip():  # `links u. rechts`
             words.append(("und", start, end))
-        elif words and (word == "o." or (word == "o" and _JAG.match(text, end))) and text[end:].strip():
+        elif words and (word == "o." or (word == "o" and _is_beside_jag(words, text, end))) and text[end:].strip():
             words.append(("och", start, end))  # `Karin o. jag`
         elif word in ("l.", "r.") and words and fold(words[-1][0]) in _GERMAN_ROWS and text[end:].strip():
             words.append(("links" if word == "l." else "rechts", start, end))  # `hinten l. Opa`
@@ -155,9 +155,9 @@ def _words(text: str) -> list[Word]:
             words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
         elif (
             (said_of := _IS.fullmatch(word))
-            and _may_be_somebody(said_of[1])
-            and (_DESCRIBED.match(text, end) or _IS_WHOSE.match(text, end))
-        ):  # `Una's the one with …`
+            and (_may_be_somebody(said_of[1]) or _is_one_described(words, said_of[1]))
+            and (_DESCRIBED.match(text, end) or _IS_WHOSE.match(text, end) or _calls(words, said_of[1], text, end))
+        ):  # `Una's the one with …`, `the woman's Kate`
             words.append((said_of[1], start, start + said_of.end(1)))
             if not _AT_WORK.match(text, end):
                 words.append(("is", start + said_of.end(1), end))
@@ -166,6 +166,28 @@ def _words(text: str) -> list[Word]:
         else:
             words.append((word, start, end))
     return words
+
+
+def _is_one_described(words: Sequence[Word], word: str) -> bool:
+    """`the woman` of `the woman's Kate`."""
+    return word in ("woman", "man", "girl", "boy", "lady", "lad", "one", "child", "baby") and any(
+        told == "the" for told, _, _ in words[-2:]
+    )
+
+
+_NAME_ALONE = re.compile(r" ([^\W\d_]+)(?=\s*(?:$|[,;.\n]| and\b))")
+
+
+def _calls(words: Sequence[Word], word: str, text: str, end: int) -> bool:
+    """Whether a given name alone follows `the woman's`."""
+    name = _NAME_ALONE.match(text, end)
+    is_called = name is not None and name[1].istitle() and token_of(name[1]).is_given
+    return is_called and _is_one_described(words, word)
+
+
+def _is_beside_jag(words: Sequence[Word], text: str, end: int) -> bool:
+    """`Karin o jag`, `Jag o Karin`: Swedish."""
+    return _JAG.match(text, end) is not None or words[-1][0] in ("Jag", "jag")
 
 
 def _may_be_somebody(word: str) -> bool:
@@ -188,11 +210,14 @@ def _is_elided_from(word: str) -> bool:
 MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in marker)
 
 
+_PART_BEHIND = re.compile(r"\s*$|\s*\n| [^\n.:]{0,40}:")
+"""The end of a text or a line, or a head and its colon: `Ewa Maj. Dolny rząd: …`."""
+
+
 def _has_its_point(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:
     """Whether a point belongs to its word, and ends nothing."""
-    ends_a_name = (
-        not text[match.end() :].strip() and words and words[-1][0].istitle() and token_of(words[-1][0]).is_given
-    )
+    is_last = _PART_BEHIND.match(text, match.end()) is not None
+    ends_a_name = is_last and words and words[-1][0].istitle() and token_of(words[-1][0]).is_given
     if ends_a_name and _TITLED.fullmatch(fold(match[0])) and fold(match[0][:-1]) not in SUFFIXES:
         return False  # `Jan Maj.` at the end, where `maj.` is a rank
     return _keeps_its_point(match[0]) or _leads_a_name(text, words, match) or _ends_a_name(text, words, match)
@@ -280,7 +305,7 @@ def _elements(words: Sequence[Word]) -> Iterator[Element]:
             kind = {"ordinal": "ordinal", "last": "from the right"}.get(counts, kind)
             told = " ".join(piece for piece, _, _ in words[at : at + length])
             yield Element(kind, told, start, end, int(value or 0), phrase)
-        elif word[0] in "—–_-" and (len(word) > 1 or _is_a_gap(words, at)):
+        elif word[0] in "—–_-.…" and (len(word) > 1 or _is_a_gap(words, at)):
             yield Element("unknown", "?", start, end)  # `Green, ———, White`
         elif word.startswith("~~"):  # struck out: kept beside who stands in its place
             yield Element("note", word, start, end)

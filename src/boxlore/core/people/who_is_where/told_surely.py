@@ -14,7 +14,7 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from boxlore.core.people.names.lists_table import FAMILY_TOO
+from boxlore.core.people.names.lists_table import FAMILY_TOO, MEN_ALONE, WOMEN_ALONE
 from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
@@ -22,8 +22,8 @@ from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, RELIGIOU
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.denied_elsewhere import ask_of_denied
 from boxlore.core.people.who_is_where.held_words import BETWEEN_WHOM, question_of_name
-from boxlore.core.people.who_is_where.item_words import is_my
-from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.item_words import is_my, is_of_somebody
+from boxlore.core.people.who_is_where.kin_words import own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.remarks import is_absent
@@ -33,7 +33,10 @@ from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
 from boxlore.core.people.who_is_where.written_out import ROWS
 from boxlore.core.statements import fold
 
-_ANYWHERE = frozenset("and et en och og ja ir un und a oraz agus m. med mit with con com avec kanssa koos и с".split())
+_ANYWHERE = frozenset(
+    "and et en och og ja ir un und a oraz agus m. med mit with con com avec kanssa koos и с "
+    "or oder või eller или albo lub arba nebo vagy".split()
+)
 _LEADS = frozenset("and et och og ja ir und oraz agus y e i и m. with avec".split())
 _ENDS = _ANYWHERE | frozenset("y e i o ou or oder su ar z s se by von".split())
 """Words that join people, in the languages of the tables: between two large words, before them, behind them. Those of
@@ -79,6 +82,7 @@ def _of_a_name(item: Item, known: KnownNames, *, rows: int, told_whole: bool) ->
         rows == 1 and len(told) > _GIVEN_OF_ONE
     )
     alone = rows_tell and not (item.joined or "," in words) and _are_called_by_each(words, known, len(told))
+    alone = alone or _is_a_couple(words, known)
     return _several(words, words.split()) if alone else question_of_name(words)
 
 
@@ -106,6 +110,16 @@ def _parted(told: Sequence[str], joins: Sequence[int]) -> Iterator[Sequence[str]
         begins = at + 1
 
 
+def _is_a_couple(words: str, known: KnownNames) -> bool:
+    """`Ethel Fred`: a given name of a woman and what a man is called by, or the other way, and no family name."""
+    tokens = tokens_of(words)
+    if len(tokens) != _GIVEN_OF_ONE or tokens[1].plain in FAMILY_TOO or tokens[1].plain not in _PET_FORMS:
+        return False
+    first, last = tokens[0].plain, tokens[1].plain
+    are_two = (first in WOMEN_ALONE and last in MEN_ALONE) or (first in MEN_ALONE and last in WOMEN_ALONE)
+    return are_two and not known.is_family(last)
+
+
 def _are_called_by_each(words: str, known: KnownNames, several: int) -> bool:
     """`Ethel Ada Winnie`, `Bert Ern`: given names, of which the last is no family name."""
     tokens = tokens_of(words)
@@ -125,6 +139,8 @@ def _of_a_description(words: str) -> str:
         return f"Who is meant by “{words}”?"  # `Tra il nonno e …`
     if any(_is_called_by(word) for word in told[:2]) and any(fold(word) in _ARTICLES_OF_ENGLISH for word in told[1:]):
         return f"Who is meant by “{words}”?"  # `nan pop an unknown bloke`
+    if _begins_with_a_name(told) or _is_titled_and_more(told):
+        return f"Who is meant by “{words}”?"  # `K. Novák s mým otcem`
     knows = any(token.plain in KNOWING and token.plain not in NOUNS for token in tokens_of(words))
     names_another = any(_is_name_within(word) for word in told[1:])
     leads = fold(told[0]) in small_words.ARTICLES or is_my(elements_of(words)[0])
@@ -168,6 +184,27 @@ def _is_led(words: Sequence[Element]) -> bool:
 
 
 _LEAD_NAMES = KIN_WORDS.keys() | TITLES | RELIGIOUS_TITLES
+
+
+def _is_titled_and_more(told: Sequence[str]) -> bool:
+    """`la señora Molina tiene`: a title and a large word, and a small one behind them that no name has."""
+    tokens = [token_of(word) for word in told[fold(told[0]) in small_words.ARTICLES :]]
+    if len(tokens) < _TITLED or tokens[0].plain not in TITLES or tokens[1].is_small or tokens[1].plain.endswith("'s"):
+        return False
+    return tokens[-1].is_small and not (relation(elements_of(told[-1])[0]) or tokens[-1].plain in NOUNS)
+
+
+_TITLED = 3
+
+
+def _begins_with_a_name(told: Sequence[str]) -> bool:
+    """Whether a name stands before the words, and not in the form that says whose."""
+    elements = elements_of(" ".join(told))
+    first = token_of(told[0])
+    named = told[0][:1].isupper() and (first.is_initial or first.is_given)
+    is_kin = relation(elements[-1]) != "" and all(element.is_large for element in elements[:-1])  # `Jaan Tamme naine`
+    return named and len(told) > _GIVEN_OF_ONE and not (is_of_somebody(elements) or is_kin)
+
 
 _ARTICLES_OF_ENGLISH = ("a", "an")
 

@@ -48,7 +48,7 @@ KNOWING = frozenset(
 )
 """Verbs of knowing, in the first person, of which the sense is the same with and without a `not`."""
 
-_STRANGERS = frozenset(
+STRANGERS = frozenset(
     "strangers stranger fremde fremd voorad inconnus inconnu desconocidos extranos sconosciuti estranei desconhecidos "
     "vreemden onbekend onbekenden fremmede ukendte ukjente frammande okanda tuntemattomia vieraita незнакомые чужие "
     "неизвестные obcy nieznani svesi svesinieki nepazistami nezinami svetimi nezinomi "
@@ -69,7 +69,7 @@ _PARTS = ("comma", "end", "dash", "colon")
 def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
     """The elements without those who are told to be unknown and others; that a name is not known as a note."""
     kept: list[Element] = []
-    parts = list(_parts(_without_first_doubt(elements)))
+    parts = list(_parts(_without_asked_before_but(_without_first_doubt(elements))))
     asked = [n for n, part in enumerate(parts[1:]) if _asks_who(parts[n], part)]
     for part in (part for n, part in enumerate(parts) if n not in asked and n - 1 not in asked):
         at = _begins(part)
@@ -100,15 +100,36 @@ def _without_first_doubt(elements: Sequence[Element]) -> list[Element]:
 _DOUBT_LEADS = 3
 
 
+def _without_asked_before_but(elements: Sequence[Element]) -> list[Element]:
+    """`Not sure who the man is but the woman is Kate`: what is told behind `but` alone."""
+    kept = list(elements)
+    for at in reversed(range(len(kept) - 1)):
+        asked = {kept[at + 1].plain, *kept[at].plain.split()} & _WHO
+        if kept[at].kind != "unknown" or not asked:
+            continue
+        end = next((end for end, piece in enumerate(kept) if end > at and piece.kind in _PARTS), len(kept))
+        but = next((but for but in range(at, end) if kept[but].plain in BUT), 0)
+        if but and not any(_is_called(piece) for piece in kept[at + 1 : but]):
+            del kept[at : but + 1]
+    return kept
+
+
 def _asks_who(part: Sequence[Element], behind: Sequence[Element]) -> bool:
     """`кто на снимке, не знаю`: a question, and behind a comma that nobody knows."""
     words = [piece for piece in part if piece.kind not in _PARTS]
     is_asked = bool(words) and words[0].plain in _WHO
-    is_asked = is_asked and not any(piece.is_large or piece.kind in PLACES for piece in words[1:])
+    is_asked = is_asked and not any(_is_called(piece) or piece.kind in PLACES for piece in words[1:])
     return is_asked and [piece.kind for piece in behind] == ["comma", "unknown"]
 
 
-_WHO = frozenset("who wer kes qui quien quienes chi quem wie hvem vem kuka keta kas кто kto kdo ki hver".split())
+def _is_called(piece: Element) -> bool:
+    """A large word that is no noun of German (`wer der Mann ist`)."""
+    return piece.is_large and NOUNS.get(piece.plain) != "one"
+
+
+_WHO = frozenset(
+    "who wer wen kes keda qui quien quienes chi quem wie hvem vem kuka keta kas кто kto kim kdo kym ki kit hver".split()
+)
 
 
 def _heads_others(part: Sequence[Element], elements: Sequence[Element]) -> bool:
@@ -160,7 +181,7 @@ def _tells_not_known(part: Sequence[Element], of_what: frozenset[str]) -> bool:
     plains = {word for element in part for word in element.plain.replace("’", "'").split()}
     plains |= {word.rpartition("'")[2] for word in plains}
     says = bool(plains & KNOWING) or any(element.kind == "unknown" for element in part)
-    says = says or (of_what is _OTHERS and bool(plains & _STRANGERS))
+    says = says or (of_what is _OTHERS and bool(plains & STRANGERS))
     names = any(element.is_large and token_of(element.text).is_given and element.kind == "word" for element in part)
     return bool(says and plains & of_what and not names)
 
