@@ -33,6 +33,7 @@ from boxlore.core.dates.double_meanings import (
     doubted,
     is_month_or_day,
     on_with_doubt,
+    with_more_than,
     without_letter_of_lab,
 )
 from boxlore.core.dates.edtf_values import Edtf
@@ -141,6 +142,8 @@ def understood(
             return asks
     if "season" in kinds and kinds.isdisjoint(_HEMISPHERES) and any(map(_is_maori, tokens)):
         context = replace(context, hemisphere="south")
+    if "older" in kinds and "noise" in kinds:
+        tokens = with_more_than(tokens)
     outcome = decided(tokens, context)
     if "span" in kinds and "unit" in kinds and (reign := regnal_year(words)):
         return Outcome(standard.parsed(reign))  # “in the 4th year of the reign of George V”

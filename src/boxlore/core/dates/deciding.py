@@ -8,17 +8,18 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import product
 
+from boxlore.core.dates.alternatives import of_two_years
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import Assembly
 from boxlore.core.dates.calendars import to_number
-from boxlore.core.dates.context import ONE_OR_BOTH, DateContext, Outcome
+from boxlore.core.dates.context import NOT_THEN, ONE_OR_BOTH, DateContext, Outcome
 from boxlore.core.dates.double_meanings import is_month_or_day
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar
 from boxlore.core.dates.guards import is_meant
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, LANGUAGE_BITS, Sense
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, LANGUAGE_BITS, SEASONS, Sense
 from boxlore.core.dates.operands import NoForm
 from boxlore.core.dates.outcomes import one_of_several, outcome_of
 from boxlore.core.dates.outer_parts import outer_part
@@ -109,7 +110,7 @@ def _chosen(senses: Sequence[Sequence[Sense]]) -> list[list[Sense]]:
 def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | None:
     outcomes: dict[str, Outcome] = {}
     none: Outcome | None = None
-    order = False
+    order = denied = False
     for senses in _with_all_operators(choices):
         expression = _read(senses, context)
         if expression is None:
@@ -119,6 +120,7 @@ def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | N
             continue  # nobody changes the order of days and months within a phrase
         outcome = outcome_of(expression, context)
         if outcome.edtf is None:
+            denied = denied or (outcome.ask == NOT_THEN and senses[0].kind == "not")
             none = none or outcome
             continue
         order = order or bool(orders)
@@ -135,7 +137,10 @@ def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | N
         return replace(several, alternatives=tuple(dict.fromkeys((*several.alternatives, *later))))  # “3/4/05”
     if none is not None and none.ask == ONE_OR_BOTH:  # “Feb, Mar 1936”, though “mar” is Tuesday in Spanish
         return replace(none, alternatives=tuple(dict.fromkeys((*none.alternatives, *outcomes))))
-    return next(iter(outcomes.values()), none)
+    only = next(iter(outcomes.values()), none)
+    if denied and only and only.edtf and not only.ask:  # “mitte 1950”: amid it in German, not then in Estonian
+        return replace(only, ask=is_meant(only.edtf, context))
+    return only
 
 
 def _of_its_weekday(outcomes: dict[str, Outcome], choices: list[list[Sense]]) -> Outcome | None:
@@ -215,8 +220,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     if not expression.filled():
         return None
     dates = expression.leaves()
-    in_sets = expression.kind in ("any", "all") and expression.beside != "slash" and not any(map(_has_years, dates))
-    if expression.kind in ("one", "known") or (in_sets and len({date.season for date in dates}) == 1):
+    if not _is_season_of_neighbours(expression, dates):
         for date in dates:
             date.season_alone = True
     return expression
@@ -234,8 +238,15 @@ def _arranged_words(senses: list[Sense], row: Arranged, kinds: tuple[str, ...]) 
     return with_short_years(words, is_behind=kinds[0] == "noise") if row.may_be_short else words
 
 
-def _has_years(date: Partial) -> bool:
-    return date.years is not None
+def _is_season_of_neighbours(expression: Expression, dates: list[Partial]) -> bool:
+    """Whether what stands beside a winter says which one it is: “winter 1941 to 1942”, “autumn/winter 1938”."""
+    if expression.kind == "span" and dates[0].season and dates[-1].whole_year:
+        return True
+    if expression.beside == "slash" and len(dates) == 2 and of_two_years(*dates):
+        return True
+    together = expression.kind == "span" or expression.beside == "slash"
+    autumn_first = [date.season for date in dates] == [SEASONS["autumn"], SEASONS["winter"]]
+    return together and autumn_first and dates[0].year == dates[1].year
 
 
 def _with_weekends(words: list[Sense]) -> list[Sense]:

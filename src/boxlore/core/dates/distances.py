@@ -4,6 +4,8 @@ outer part   = ( first | last ) [ count ] unit operand
 near         = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand
 """
 
+from dataclasses import replace
+
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.lexicon import RUSSIAN
 from boxlore.core.dates.operands import NoForm, Operands
@@ -15,6 +17,8 @@ SIDES = {"before": -1, "after": 1}
 _SIDE_BEHIND = {"before_behind": -1, "after_behind": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
 _BEGIN_NEAR = ("at_a_distance", "eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday", "or")
+_COUNTING = ("day", "unit")
+_MORE = {"older": 1, "not_yet": -1}
 _OF_TWO_COUNTS = ("or", "dash", "comma", "slash")
 _COUNTED = ("day", "week", "month", "year")
 
@@ -29,6 +33,8 @@ class Distances(Operands):
         self.at += exact or self.kinds[begin] == "at_a_distance"  # `через год после свадьбы`
         if turned := self._count_behind():
             return turned
+        if more := _MORE.get(self.kinds[self.at], 0):
+            return self._farther_away(more)
         if self.kinds[self.at] not in _BEGIN_NEAR:
             self.at = begin
             return None
@@ -79,6 +85,14 @@ class Distances(Operands):
             anchor.mark |= ABOUT
         distance = Distance(side, unit, count, value, bool(anchor.event), exact or told_exactly)
         return Expression("near", [anchor], distance=distance)
+
+    def _farther_away(self, more: int) -> Expression:
+        """“Over ten years after 1950”, “less than a month before the fire”: farther away than that, or not so far."""
+        self.at += 1
+        found = self._near() if self.kinds[self.at] in _COUNTING else None
+        if found is None or found.distance is None or found.distance.count < 0:
+            raise NoForm
+        return replace(found, distance=replace(found.distance, more=more))
 
     def _count_behind(self) -> Expression | None:
         """`года через два после свадьбы`, `een jaar of twee na de bruiloft`: about so many years from it, where the

@@ -10,7 +10,7 @@ from dataclasses import replace
 from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.lexer import lex
+from boxlore.core.dates.lexer import Token, lex
 
 _MARCH = re.compile(
     r"\b(?:the|a|an|our|that|his|her|their)(?: (?!of\b|in\b|on\b|early\b|late\b|mid\b|first\b|last\b|\d)[a-z]+)? "
@@ -27,6 +27,12 @@ _BEGINS_A_NAME = frozenset("OAMHTLКк")
 _OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
 """`d. 1926`: a birth, a death, a marriage as genealogists write them."""
 _BEGINS_A_LIFE = frozenset("bdmfBDMF")
+_NUMBERED_THING = re.compile(
+    r"(?:the )?(?:negatives?|slides?|frames?|films?|prints?|plates?|sheets?|cards?|sleeves?|envelopes?|exposures?) "
+    r"\d{4}\W*",
+    re.IGNORECASE,
+)
+"""`negative 1931`: what photographs lie in and are made of has numbers of its own."""
 _FOUNDED = re.compile(r"(?:Est|Estd|Estab|Established)\.? \d{4}\W*")
 """`Est. 1887`: of a firm; what is estimated is written small, or all in capitals in tree files."""
 _TEAM = re.compile(r"\b\d+(?:st|nd|rd|th) XI\b")
@@ -53,6 +59,24 @@ Common practice, no source."""
 _WORDS = re.compile(r"[^\W\d_]+\b(?!\.)")
 
 
+def with_more_than(tokens: list[Token]) -> list[Token]:
+    """The tokens, a word for “over” that stands before a count no longer one that adds nothing (“over two or three
+    years after 1950”), and one that does not (“over the three days before Christmas”) no longer “more than”."""
+    return [_over(tokens, at) if token.is_any(_OLDER) else token for at, token in enumerate(tokens)]
+
+
+def _over(tokens: list[Token], at: int) -> Token:
+    following = tokens[at + 1 : at + 5]
+    if following and following[0].is_any(_COUNT) and not any(token.is_any(_UNIT) for token in following):
+        return tokens[at]  # “over six” is an age
+    is_counted = bool(following) and following[0].is_any(_COUNT)
+    senses = [sense for sense in tokens[at].senses if sense.kind != ("noise" if is_counted else "older")]
+    return replace(tokens[at], senses=tuple(senses) or tokens[at].senses)
+
+
+_OLDER, _COUNT, _UNIT = frozenset(("older",)), frozenset(("day", "few", "unit")), frozenset(("unit",))
+
+
 def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     """The outcome with a question, where one of its words may be no part of the date."""
     edtf = outcome.edtf
@@ -62,6 +86,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     if len(text) <= 4:
         if told[0] in _BEGINS_A_LIFE and _OF_A_LIFE.fullmatch(told):
             return replace(outcome, ask=f"“{told}”: is that when the picture was taken?")
+        if told[0].isalpha() and _NUMBERED_THING.fullmatch(told):
+            return replace(outcome, ask=f"“{told}”: is a year meant, or a number?")
         return outcome
     if told[0] == "E" and _FOUNDED.fullmatch(told):
         return replace(outcome, ask=f"“{told}”: is that when the picture was taken, or when something was founded?")

@@ -67,7 +67,7 @@ class Expression:
             self._share_century()
         if self.kind in ("within", "near", "in_year", "nth", "known", "apart") or self.beside == "ahead":
             return all(fill([date], span=True) for date in self.leaves())
-        if self.kind in ("any", "all") and self._product():
+        if self.kind in ("any", "all") and (self._span_in_each_year() or self._product()):
             return True
         if not fill(self.leaves(), span=self.kind in ("span", "between")):
             return False
@@ -90,6 +90,25 @@ class Expression:
         if not (first.season and first.year_from_right) or first.years:
             return False
         return all((date.season, date.year) == (first.season, first.year) for date in others)
+
+    def _span_in_each_year(self) -> bool:
+        """“From May to July, 1914 and 1915”: the span in every year."""
+        span, *years = self.parts
+        if not isinstance(span, Expression) or span.kind != "span":
+            return False
+        first, last = span.leaves()
+        if first.year or not (first.within_a_year or first.bare) or not last.within_a_year or not last.year.isdigit():
+            return False
+        texts = [_year_behind(year, last) if isinstance(year, Partial) else "" for year in years]
+        if not all(texts) or not fill([first, last], span=True):
+            return False
+        self.parts = [span]
+        for text in texts:
+            again = [first.copy(), last.copy()]
+            for date in again:
+                date.year = text
+            self.parts.append(Expression("span", [*again]))
+        return True
 
     def _product(self) -> bool:
         """`May or June of 1938 or 1939`: every month in every year."""
@@ -137,6 +156,8 @@ class Expression:
             return ""
         if self.kind == "span" and self._decades_or_years():
             return f"“{context.text}”: from the year or from the decade?"
+        if self.distance and self.distance.more:
+            return f"“{context.text}”: how far away was that?"
         dates = self.leaves()[1:] if self.kind == "in_year" else self.leaves()
         if self.follows_event and not dates[0].year:
             return ""
@@ -195,6 +216,14 @@ class Expression:
         if self.is_feast_beside_war or self.kind == "nth":
             return choices_of(dates[-1], context)
         return max(choices_of(date, context) for date in dates)
+
+
+def _year_behind(date: Partial, told: Partial) -> str:
+    """The year of a date that is told as one alone behind a date of its kind, in two digits too (“May to July 1914 or
+    15”); else empty."""
+    if date.bare is not None and not (date.within_a_year or date.year or told.day) and date.bare[1] == len("15"):
+        return f"{told.year[:-2]}{date.bare[0]:02d}"
+    return date.year if date.whole_year and len(date.year) == len(told.year) else ""
 
 
 def _written(part: Partial | Expression, context: DateContext, pick: int) -> str:
@@ -262,7 +291,10 @@ def _span(whole: Expression, context: DateContext, pick: int) -> str:
         return written(with_years(first, last), context, pick)
     begin, end = _ends(whole, context, pick)
     if last.year_from_left and begin.isdigit() and end.startswith(begin) and len(whole.parts) == 2:
-        return end  # “1936 – 14th of March” is one day
+        if whole.beside == "dash":
+            return end  # “1936 – 14th of March” is one day
+        opening = f"{begin}-01-01" if len(end) > len("1938-06") else f"{begin}-01"
+        raise NoSuchDate("When did that begin?", (f"{opening}/{end}", end))  # “1938 until Christmas”
     if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-12-31":
         end = f"{end}-01-01"  # “New Year’s Eve 1929 into 1930” is one night
     if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-01-01":
@@ -339,8 +371,11 @@ def _to(whole: Expression, context: DateContext, pick: int) -> str:
 
 
 def _set(whole: Expression, context: DateContext, pick: int) -> str:
-    if whole.beside == "doubt" and (same := _refined(whole, context, pick)):
-        return same
+    if whole.beside == "doubt":
+        if same := _refined(whole, context, pick):
+            return same
+        if [getattr(part, "kind", "") for part in whole.parts[1:]] == ["any"]:
+            raise NoSuchDate(NOT_TOGETHER, tuple(_written(part, context, pick) for part in whole.parts))
     if whole.beside == "finer":
         _ask_of_the_finer(whole, context, pick)
     dates = whole.leaves()
@@ -355,7 +390,7 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
             date.new_style = True  # told in both
         return day
     if whole.beside != "own" and whole.kind == "any" and (shared := with_shared_day(dates)):
-        _ask_whose_day(dates, shared, context, pick)
+        _ask_whose_day(whole.parts, _spans_of_each(whole) or [*shared], context, pick)
     _ask_whose_month(dates, context, pick)
     _put_in_order(whole, context, pick)
     texts: list[str] = []
@@ -378,7 +413,7 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
 def _put_in_order(whole: Expression, context: DateContext, pick: int) -> None:
     """“Christmas 1938 or New Year” is the next New Year; what may be of several years is asked."""
     dates = whole.leaves()
-    ways = turned_about(dates, context, pick)
+    ways = turned_about(dates, context, 0)  # whichever winter of a year is meant
     choices = []
     for years in ways:
         for date, year in zip(dates, years, strict=True):
@@ -416,14 +451,32 @@ def _ask_one_or_both(dates: list[Partial], context: DateContext, pick: int) -> N
     raise NoSuchDate(ONE_OR_BOTH, (f"[{first},{last}]", f"{first}/{last}", first, last))
 
 
-def _ask_whose_day(dates: list[Partial], shared: list[Partial], context: DateContext, pick: int) -> None:
+def _ask_whose_day(
+    told: list[Partial | Expression], shared: list[Partial | Expression], context: DateContext, pick: int
+) -> None:
     """“3 February or March 1922” is asked: a day of both months, or a day or a whole month. Of “31 January or February”
     nothing is, since only one of them has such a day."""
     try:
-        choices = tuple(Expression("any", list(meant), beside="own").text(context, pick) for meant in (shared, dates))
+        choices = tuple(Expression("any", list(meant), beside="own").text(context, pick) for meant in (shared, told))
     except NoSuchDate:
         return
     raise NoSuchDate("Is the day meant for each of the months?", choices)
+
+
+def _spans_of_each(whole: Expression) -> list[Partial | Expression]:
+    """“The 3rd to the 6th of May or June”: the span, and that of each month behind it; none where no span is told."""
+    span, *months = whole.parts
+    if not isinstance(span, Expression) or span.kind != "span":
+        return []
+    spans: list[Partial | Expression] = [span]
+    for month in months:
+        assert isinstance(month, Partial)  # a month alone behind days
+        again = [date.copy() for date in span.leaves()]
+        for date in again:
+            date.take_month(month)
+            date.year = month.year
+        spans.append(Expression("span", [*again]))
+    return spans
 
 
 def _refined(whole: Expression, context: DateContext, pick: int) -> str:
@@ -601,7 +654,19 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
     text = _written(whole.parts[0], context, pick)
     if whole.leaves()[0].span or (whole.leaves()[0].feast and "/" in text):  # “the Sunday before Lent”
         text = _end(text, last=whole.distance.side > 0)
-    return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
+    mark = MARKS[whole.leaves()[0].mark]
+    there = qualified(near(text, whole.distance, context), mark)
+    return _farther(there, text, whole.distance) if whole.distance.more else there
+
+
+def _farther(there: str, text: str, distance: Distance) -> str:
+    """What is farther away than a date, or lies between it and what it is counted from."""
+    after = distance.side > 0
+    far = _end(there, last=not after if distance.more > 0 else after)
+    if distance.more > 0:
+        return f"[{far}..]" if after else f"[..{far}]"
+    by_it = _end(text, last=after)
+    return f"[{by_it}..{far}]" if after else f"[{far}..{by_it}]"
 
 
 def _in_year(whole: Expression, context: DateContext, pick: int) -> str:
@@ -657,7 +722,9 @@ def _apart(whole: Expression, context: DateContext, pick: int) -> str:
             texts.append(_written(part, context, pick))
         except NoSuchDate as none:
             texts += none.choices
-    raise NoSuchDate("Is that the year, or is it beside it?", tuple(dict.fromkeys(texts)))
+    of_a_day = "Is the day meant too, or only the month?"  # “14 March 1931, no, April”
+    ask = of_a_day if whole.beside == "corrected" else "Is that the year, or is it beside it?"
+    raise NoSuchDate(ask, tuple(dict.fromkeys(texts)))
 
 
 def _outer(whole: Expression, context: DateContext, pick: int) -> str:

@@ -107,13 +107,17 @@ class Grammar(Distances):
             if {SIDE_OF_LIMIT.get(limit.kind) for limit in (said, corrected)} == {-1, 1}:
                 said = Expression("within", [said, corrected])  # “dopo il 1938, ma prima del 1940” corrects nothing
                 continue
+            whole_day = bool(said.leaves()[-1].day and said.leaves()[-1].year)
             Expression("any", [said, corrected]).filled()
             first, last = said.leaves()[-1], corrected.leaves()[0]
             if first.bare is not None:
                 raise NoForm  # “3 men, 1938”, though “men” is “but” in the north
-            if first.day and last.month and not last.day:  # “12 June, I mean July”
-                last.day = first.day
             said = corrected
+            if first.day and last.month and not last.day:  # “12 June, I mean July”
+                month = last.copy()
+                last.day = first.day
+                if whole_day and corrected.kind == "one":
+                    said = Expression("apart", [last, month], beside="corrected")
         denial = self.at + (self.kinds[self.at] == "comma")
         if self.kinds[denial] == "not" and denial + 1 == self.count:  # “vor 1938 nicht”
             self.at = self.count
@@ -440,13 +444,14 @@ class Grammar(Distances):
         if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "to_open":
             self.at += 1  # mid-to-late
         if self.kinds[self.at] in _UNTIL and self.kinds[self.at + 1] not in ("", "correction", "or"):
+            told = "dash" if self.kinds[self.at] == "dash" else ""
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             begin = self.at
             last = self._following(first) or self._operand()
             first.mark |= self._last_mark  # “1915-1918?”
             if first.whole_year and last.season and self.kinds[begin - 1] == "dash" and self._is_year(begin, last):
                 first.season, last.season = last.season, 0  # `1936-1937 m. žiemą`
-            return self._behind(Expression("span", [first, last]))
+            return self._behind(Expression("span", [first, last], beside=told))
         if self.kinds[self.at] == "and":
             begin = self.at
             try:

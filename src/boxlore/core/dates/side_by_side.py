@@ -44,6 +44,9 @@ def joined(
     if kind == "within":
         return Expression("within", [*items])
     guessed = joins == ["comma"] and doubted  # “not later than 1912, probably 1910”
+    if items[0].kind in LIMITS and joins[0] == "comma" and kind == "any" and len(items) > 2:
+        later = joined(items[1:], joins[1:], marks[1:], 0, doubted=doubted)  # “before 1950, probably 1948 or 1949”
+        return Expression("any", [items[0], later], beside="doubt")
     if items[0].kind in LIMITS and all(item.kind == "one" for item in items[1:]) and not guessed:
         return _shared(items, kind)
     parts = [item.parts[0] if item.kind == "one" else item for item in items]

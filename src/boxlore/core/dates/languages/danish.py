@@ -29,7 +29,7 @@ DANISH = Language(
         "about": "omkring|cirka|ca|omtrent|rundt om|ved|henved|nogenlunde|mere eller mindre",
         "nearly": "næsten",
         "stretch": "de|under",
-        "older": "over|ældre end",
+        "older": "over|ældre end|mere end",
         "about_behind": "omtrent|eller deromkring|eller lidt senere|eller lidt efter|eller lidt før|eller lidt tidligere",
         "doubt": "vel|måske|formentlig|sandsynligvis|muligvis|formodentlig|antagelig|nok|vist|vistnok|jeg tror|kan være|usikkert|tror jeg|så vidt jeg husker|vist nok|ikke sikker|hvis jeg husker rigtigt|det må have været|må have været|det må være|må være|det kan have været|kan have været|kunne være|det kunne være|det har nok været|har nok været|det var nok|det var vel|det ville have været|ville have været|ikke helt sikker|jeg er ikke sikker|er ikke sikker|tænker jeg|mener jeg|jeg mener at|så vidt jeg ved|hvis jeg ikke tager fejl|skulle det være|vil jeg tro|gætter jeg på|gætter på",
         "or": "eller|eller var det|eller måske i|el",

@@ -20,7 +20,7 @@ DUTCH = Language(
         "nearly": "bijna",
         "stretch": "de|in de|gedurende",
         "not_yet": "nog geen|jonger dan",
-        "older": "ouder dan",
+        "older": "ouder dan|meer dan|ruim",
         "about_behind": "ongeveer|of zo|zowat|of daaromtrent|of iets later|of iets eerder|of iets vroeger",
         "doubt": "misschien|waarschijnlijk|vermoedelijk|mogelijk|wellicht|ik denk|denk ik|zou kunnen|zal wel|allicht|onzeker|ik geloof|moet|geloof ik|als ik me goed herinner|als ik het goed heb|niet zeker|naar ik meen|'t zal|t zal|het zal|dat zal|het moet geweest zijn|moet geweest zijn|het zou kunnen|kan zijn|kan geweest zijn|het kan|zou geweest zijn|dat zou zijn|niet helemaal zeker|ik ben niet zeker|weet niet zeker|ik weet het niet zeker|meen ik|ik meen|vermoed ik|ik vermoed|ik schat|schat ik|ik zou zeggen|zou ik zeggen|als ik me niet vergis|voor zover ik weet|naar ik denk|naar ik geloof|blijkbaar|dacht ik|ik dacht",
         "or": "of|ofwel|dan wel|of was het|of was dat|of toch|of eerder",

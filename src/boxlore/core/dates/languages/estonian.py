@@ -37,7 +37,7 @@ ESTONIAN = Language(
         "about": "umbes|umb|ligikaudu|circa|ca|u|umbkaudu|kusagil|kuskil|millalgi umbes",
         "nearly": "peaaegu|ligi",
         "not_yet": "alla|noorem kui|mitte veel",
-        "older": "üle|vanem kui",
+        "older": "üle|vanem kui|rohkem kui|enam kui",
         "about_behind": "paiku|paigu|kandis|ringis|umbes|või nii|või veidi hiljem|või natuke hiljem|või veidi varem|või natuke varem",
         "doubt": "võib olla|aga võib olla|võib ka olla|vist|võib-olla|arvatavasti|tõenäoliselt|ilmselt|ehk|oletatavasti|võibolla|arvan|ma arvan|võis olla|pidi olema|vististi|äkki|pole kindel|kahtlane|võimalik|võimalik et|kui ma õigesti mäletan|mäletamist mööda|ei ole kindel|kui ma ei eksi|ma usun|pidi vist olema|see pidi olema|see võis olla|see võib olla|pole päris kindel|ei ole päris kindel|ma pole kindel|ma ei ole kindel|usun|minu arvates|mulle tundub|tundub|nagu mäletan|kui õigesti mäletan|kui mälu ei peta|pakun|pakuks|oletan|küllap|ju vist|väidetavalt",
         "or": "või|või oli see|või oli|või hoopis|või siis",

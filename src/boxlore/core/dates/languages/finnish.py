@@ -35,7 +35,7 @@ FINNISH = Language(
         "18_months": "puolitoista vuotta",
         "about": "noin|n|suunnilleen|arviolta|ehkä noin|tienoilla|noin vuonna|n vuonna",
         "nearly": "melkein|lähes",
-        "older": "yli",
+        "older": "yli|enemmän kuin",
         "about_behind": "paikkeilla|tienoilla|tienoissa|maissa|suunnilleen|tai niillä main|vaiheilla",
         "doubt": "ehkä|luultavasti|todennäköisesti|kai|mahdollisesti|arvatenkin|kenties|luulen|luulen että|oletettavasti|varmaan|epävarma|luulisin|muistaakseni|jos oikein muistan|en ole varma|luullakseni|olisko ollut|olisiko ollut|olisko|olisiko|olisikohan|oliskohan|olisikohan ollut|oliskohan ollut|lienee|lienee ollut|sen täytyi olla|täytyi olla|on täytynyt olla|se taisi olla|taisi olla|saattoi olla|se saattoi olla|voi olla|se voi olla|se oli varmaan|luulen niin|en ole ihan varma|en ole aivan varma|en ole täysin varma|uskoisin|arvelen|veikkaan|veikkaisin|arvaisin|jos muistan oikein|tietääkseni|varmaankin|ilmeisesti|näköjään",
         "or": "tai|vai|taikka|tai oliko se|vai oliko se|vai oliko|tai oliko",

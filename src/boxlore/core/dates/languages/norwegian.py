@@ -25,7 +25,7 @@ NORWEGIAN = Language(
         "about": "omkring|cirka|ca|omtrent|rundt|ved|om lag|kring|omlag|sånn ca|mer eller mindre",
         "nearly": "nesten",
         "stretch": "de|under",
-        "older": "over|eldre enn",
+        "older": "over|eldre enn|mer enn",
         "about_behind": "omtrent|eller deromkring|eller så|eller litt senere|eller litt etter|eller litt før|eller litt tidligere",
         "doubt": "vel|kanskje|trolig|sannsynligvis|antakelig|antagelig|muligens|nok|jeg tror|kan være|formodentlig|usikkert|tror jeg|så vidt jeg husker|ikke sikker|hvis jeg husker rett|trur eg|eg trur|det må ha vært|må ha vært|det må være|må være|det kan ha vært|kan ha vært|kunne være|det kunne være|det har nok vært|har nok vært|det var nok|det var vel|det ville ha vært|ville ha vært|ikke helt sikker|jeg er ikke sikker|er ikke sikker|tenker jeg|vil jeg tro|så vidt jeg vet|hvis jeg ikke tar feil|gjetter jeg|truleg",
         "or": "eller|eller var det|eller kanskje i|el",

@@ -31,7 +31,7 @@ SWEDISH = Language(
         "nearly": "nästan|knappt",
         "stretch": "de|under",
         "not_yet": "yngre än|ännu inte",
-        "older": "över|äldre än",
+        "older": "över|äldre än|mer än",
         "about_behind": "ungefär|eller däromkring|eller så|eller lite senare|eller lite efter|eller lite tidigare|eller lite före",
         "doubt": "kanske|troligen|troligtvis|förmodligen|möjligen|sannolikt|antagligen|nog|jag tror|kan vara|osäkert|tror jag|om jag minns rätt|vad jag minns|inte säker|kan ha varit|det kan ha varit|torde vara|torde ha varit|lär ha varit|det måste ha varit|måste ha varit|det måste vara|måste vara|det var nog|det var väl|väl|det skulle ha varit|skulle ha varit|kan nog vara|inte helt säker|inte riktigt säker|jag är inte säker|är inte säker|tänker jag|skulle jag tro|såvitt jag vet|om jag inte minns fel|gissar jag|lär vara|det bör ha varit|bör ha varit",
         "or": "eller|eller var det|eller möjligen|eller kanske i|el",
