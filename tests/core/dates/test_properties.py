@@ -191,3 +191,29 @@ def _is_of_the_old_style(code: str, reading: DateReading) -> bool:
 
 def test_every_language_is_among_them() -> None:
     assert len(TOLD) == len(LANGUAGES) - 1
+
+
+UNTOLD = ("zorblat", "kvexl", "мбрух", "zorblat kvexl", "Zorblat's")
+"""Words that no language has."""
+BESIDE_IT = (
+    "{0}, {1}", "{0} ({1})", "{0} [{1}]", "{0} {1}", "{1} {0}", "{1}, {0}", "({1}) {0}", "{0} – {1}", "{0}; {1}",
+    "{1}: {0}", "{0}: {1}", "{0} / {1}", "{0} or {1}", "{1} or {0}", "{0} {1}?", "before {1} {0}", "{0} and {1}",
+    "probably {0}, {1}", "{0}, probably {1}", "{0}, not {1}", "the {1} {0}", "{0}. {1}", "{0}, {1}, Dunedin",
+)  # fmt: skip
+SAID_WHOLE = (
+    "{0.day} {1} {0.year}", "{1} {0.year}", "{0.year}", "Christmas {0.year}", "summer {0.year}", "the {2}0s",
+    "early {2}0s", "about {0.year}", "{0.year} or {3}", "before {0.year}", "between {0.year} and {3}", "{0}",
+    "from {1} {0.year} to {3}", "two years before {0.year}", "{0.year}, no, {3}", "{0.year}, not {3}", "the war",
+    "the first Sunday in {1} {0.year}", "{0.day}.{0.month}.{0.year}", "winter {0.year}-{3}", "vuonna {0.year}",
+)  # fmt: skip
+
+
+@drawn(400)
+@given(DAYS, st.sampled_from(SAID_WHOLE), st.sampled_from(BESIDE_IT), st.sampled_from(UNTOLD))
+def test_a_word_that_nobody_knows_never_vanishes(day: date, form: str, beside: str, word: str) -> None:
+    """What it may turn about is asked, wherever it stands; a name with a capital letter may be a place."""
+    whole = form.format(day, MONTHS[day.month - 1], day.year // 10, day.year + 1)
+    for language in ("", "en", "de", "et"):
+        reading = read(beside.format(whole, word), PhraseSettings(order="dmy", language=language))
+        named = word[0].isupper() and beside.startswith("{0}, {1}")
+        assert reading.edtf is None or reading.ask or named, reading.text

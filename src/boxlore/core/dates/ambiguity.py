@@ -319,6 +319,9 @@ def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Out
         return aged if aged and aged.edtf and not aged.ask else None
     if outcome is None or outcome.edtf is None or outcome.ask or outcome.alternatives:
         return None
+    anywhere = decided(head, replace(context, countries=())) if context.countries else outcome
+    if anywhere is None or anywhere.ask:
+        return None  # “Mother’s Day 1961, England”, in a collection of New Zealand
     of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(token.is_any(YEARS_TOLD) for token in head)
     return outcome if of_a_year and _SURE.fullmatch(outcome.edtf.text) else None
 

@@ -26,8 +26,8 @@ DAYS_OF = {"day": 1, "week": 7, "fortnight": 14, "month": 30}
 class Distance:
     """How far before (-1) or after (1) a date. `unit` is day, night, week, fortnight, month, year, season or weekday;
     `count` how many (0: the one next to it), or a few, a couple, those next to it; `value` the season or the day of the
-    week; `event` whether it is the family's; `exact` that it is told to the day; `more` that it is farther away than that
-    (1) or less far (-1)."""
+    week; `event` whether it is the family's; `exact` that it is told to the day; `more` that it is farther away (1)
+    or less far (-1)."""
 
     side: int
     unit: str

@@ -25,7 +25,7 @@ ENGLISH = Language(
     several_weekdays="mondays tuesdays wednesdays thursdays fridays saturdays sundays",
     words={
         "because": "because|because of|'cause|cos|coz|as i remember because|seeing as|seeing that|since that was when",
-        "of_the_date": "orthodox|greek|russian|eastern|american|unlikely|dubious|disputed|print|copied|posted|developed|reprint|processed|scanned",
+        "of_the_date": "orthodox|greek|russian|eastern|american|unlikely|dubious|disputed|print|copied|posted|developed|reprint|processed|scanned|copy|duplicate|wrong|false|uncertain|unverif|questionable|alleged|claimed|estimate|guess|british|european|continental|retak|enlarge|scan|remade|rephoto",
         "before_an_hour": "half",
         "were": "were",
         "in_a_year": "in|back in|way back in|along in",

@@ -38,7 +38,7 @@ GERMAN = Language(
         "second_quarter": "q2",
         "first_quarter": "q1",
         "because": "weil|denn|da ja",
-        "of_the_date": "orthodox|fraglich|zweifelhaft|unwahrscheinlich",
+        "of_the_date": "orthodox|fraglich|zweifelhaft|unwahrscheinlich|abzug|kopie|reprod|nachdruck|druck|scan|falsch|unsicher|ungewiss|angeblich|geschätzt|russisch|griechisch|amerikanisch|julianisch|entwick|vergrößer|duplikat",
         "before_an_hour": "halb",
         "were": "waren",
         "in_a_year": "in",
