@@ -58,3 +58,16 @@ def test_what_lies_straight_or_is_no_quadrilateral_is_its_box() -> None:
     assert part_at(straight, 1) == pytest.approx((0.1, 0.1, 0.4, 0.5))
     crossed = as_quad([(0.1, 0.1), (0.5, 0.6), (0.5, 0.1), (0.1, 0.6)])
     assert part_at(crossed, 1) == pytest.approx((0.1, 0.1, 0.4, 0.5))
+
+
+def test_its_resolution_is_that_of_the_scan_whatever_its_tilt(tmp_path: Path) -> None:
+    """A print of 4 by 3 inches, turned by 15 degrees on a sheet of 200 pixels an inch (trigonometry)."""
+    turn = np.deg2rad(15)
+    across, down = np.array([np.cos(turn), np.sin(turn)]) * 400, np.array([-np.sin(turn), np.cos(turn)]) * 300
+    corners = [np.array(offset) @ (across, down) + (600, 500) for offset in ((-1, -1), (1, -1), (1, 1), (-1, 1))]
+    Image.new("RGB", (1200, 1000), "grey").save(tmp_path / "sheet.jpg", dpi=(200, 200))
+    part = part_at(as_quad([(float(x) / 1200, float(y) / 1000) for x, y in corners]), 1)
+    for longest in (0, 400):
+        copy = Image.open(io.BytesIO(make_upright_jpeg(tmp_path / "sheet.jpg", longest, area=part).data))
+        inches = [pixels / copy.info["dpi"][0] for pixels in copy.size]
+        assert inches == pytest.approx([4, 3], rel=0.01)

@@ -238,9 +238,11 @@ def make_upright_jpeg(
         ppi = _ppi(image)
         orientation = turned_by(_orientation(image), turn)
         load(path, image)
-        left, top, right, bottom = _box(image, area)
-        full_length = max(right - left, bottom - top)
-        picture = on_white(_turned(_straightened(_plain_part(image, area, longest), area), orientation))
+        left, _, right, _ = _box(image, area)
+        part = _plain_part(image, area, longest)
+        straight = _straightened(part, area)
+        full_length = max(straight.size) * (right - left) / part.width  # of the print, which the box around it is not
+        picture = on_white(_turned(straight, orientation))
         profile = picture.info.get("icc_profile")
         picture.info = {}
         if longest:

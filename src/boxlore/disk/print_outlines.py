@@ -7,21 +7,27 @@ Theory of operation
    counts for nothing, and what differs from it by more than its own noise is a print or a print's edge.
 2. Each connected thing gets the four straight sides that fit its outline (perspective makes them no rectangle).
 3. A white print on a white bed differs from it by the thin line of its edge alone: each side is moved outward to the
-   strongest straight line that runs along it, if there is one within the width of a print's border.
-4. Two prints that touch are one thing. It is cut along straight lines that run from side to side, where shade changes
-   along nearly the whole length, or where the two parts fill their own four sides much better than the whole did.
+   strongest straight line that runs along it, if there is one within the width of a print's border. What lies between
+   is light, and nothing of another print: else it is bed, and the line is the neighbour's edge. No two prints lie over
+   each other: of two that would, each ends at the first of its lines.
+4. Two prints that touch are one thing, and so are two with a strip of bed between them that noise has closed. It falls
+   apart where bed is seen between parts with four sides each; else it is cut along straight lines that run from side
+   to side, where shade changes along nearly the whole length, or where the two parts fill their own four sides much
+   better than the whole did.
+5. Where the picture ends, a print that lies aslant does not: that side is none of its own, so that what is left of it
+   is shown as it lies.
 
 It proposes, and a person decides. OpenCV is the optional extra `see`.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import cv2
 import numpy as np
 
-from boxlore.disk.outlines import LONGEST, Quad, in_reading_order
+from boxlore.disk.outlines import LONGEST, Found, Quad, in_reading_order
 
 SMALLEST = 0.012
 """Part of the picture that a print fills at least."""
@@ -33,12 +39,28 @@ FILLED = 0.88
 """Part of its four straight sides that a print fills at least."""
 INWARD, SHADOW = 6, 13
 """Pixels by which an edge may lie inside what stands out from the bed, and to which a shadow reaches outside."""
+NEIGHBOUR = 0.15
+"""So much of a line lies on another print where that one begins."""
 QUIET = 0.4
 """Part of an edge's change that a border has at its quietest."""
 WHITE = 205
 """From this shade (L of CIE Lab, 0 to 255) on the border of a print is white."""
+LIGHT = 170
+"""The same of a border in a shadow: a strip that is darker is bed."""
 REGULAR = 0.97
 """What fills so much of its four sides is cut along clear seams alone."""
+SOLID = 0.6
+"""The same of several prints that are one thing, at least."""
+STANDS_APART, COVERED = 0.94, 0.9
+"""Part of its four sides that each print with a strip of bed beside it fills, and part of the thing that they are."""
+VALLEY, NARROW = 7, 0.4
+"""A strip of bed of less than so many pixels is blurred, and still so much nearer to the bed than what lies beside."""
+RIM = 5.0
+"""So near to the edge of the picture, in pixels, a side is none of a print but the end of the picture."""
+SLIGHTLY = 4.0
+"""A print whose corners lie nearer to those of the box around it, in pixels, lies straight."""
+OVER = 0.006
+"""Part of a print by which it may seem to lie over another."""
 SEAM = 1.6
 """By how many shades a line is darker than both its sides, all along, where two prints touch."""
 
@@ -46,25 +68,45 @@ Array = Any
 """An array of numpy, whose types OpenCV does not tell."""
 
 
-def find_outlines(pixels: Array) -> list[Quad]:
+def find_outlines(pixels: Array) -> Found:
     """The outlines of the prints in an upright picture (height, width, RGB), in the order of reading."""
     scale = min(1.0, LONGEST / max(pixels.shape[:2]))
     if scale < 1:
         size = (round(pixels.shape[1] * scale), round(pixels.shape[0] * scale))
         pixels = cv2.resize(pixels, size, interpolation=cv2.INTER_AREA)
     look = _look(pixels)
-    quads = [quad for region in _things(look) for quad in _prints_of(look, region)]
     high, wide = pixels.shape[:2]
-    kept = [quad for quad in quads if _is_print(quad, wide, high)]
-    inside = [quad for quad in kept if not any(_lies_in(quad, outer) for outer in kept if outer is not quad)]
-    return in_reading_order(_in_parts(np.clip(quad / (wide, high), 0, 1)) for quad in inside)
+    things = list(_things(look))
+    solid = np.maximum.reduce([np.zeros_like(look.mask), *filter(_solid, things)])
+    found = (each for region in things for each in _prints_of(look, region, cv2.subtract(solid, region)))
+    outlined = [_within(each, wide, high) for each in found]
+    kept = [each for each in _apart(outlined) if _is_print(each.quad, wide, high)]
+    inside = [each for each in kept if not any(_lies_in(each.quad, outer.quad) for outer in kept if outer is not each)]
+    quads = [_in_parts(np.clip(each.quad / (wide, high), 0, 1)) for each in inside]
+    return Found(
+        tuple(in_reading_order(quads)),
+        shape=wide / high,
+        cut_off=frozenset(quad for quad, each in zip(quads, inside, strict=True) if each.is_cut_off),
+        beside=_beside(look, [each.quad for each in inside]),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Outlined:
+    """One print: its corners, those of its nearest lines, and whether it reaches over the edge of the picture."""
+
+    quad: Array
+    close: Array | None
+    is_cut_off: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """A picture made ready: which pixels are no bed (0 or 1), and its shades (CIE Lab), a little smoothed."""
+    """A picture made ready: which pixels are no bed (0 or 1), with and without what noise has closed, and its shades
+    (CIE Lab), a little smoothed."""
 
     mask: Array
+    sharp: Array
     lab: Array
 
 
@@ -73,13 +115,19 @@ def _look(pixels: Array) -> _Look:
     smooth = cv2.GaussianBlur(lab, (0, 0), 1.0)
     bed, noise = _bed_of(smooth)
     apart = np.sqrt((((smooth - bed) * (1.0, 1.2, 1.2)) ** 2).sum(-1))
-    mask = (apart > max(5.0, 4.5 * noise)).astype(np.uint8)
-    mask = cv2.morphologyEx(mask, cv2.MORPH_CLOSE, np.ones((5, 5), np.uint8))
+    sharp = (apart > max(5.0, 4.5 * noise)).astype(np.uint8)
+    mask = cv2.morphologyEx(sharp, cv2.MORPH_CLOSE, np.ones((5, 5), np.uint8))
+    around = cv2.morphologyEx(apart.astype(np.float32), cv2.MORPH_CLOSE, np.ones((VALLEY, VALLEY), np.uint8))
+    sharp = cv2.bitwise_and(sharp, (apart > NARROW * around).astype(np.uint8))
+    return _Look(_whole(mask, 9), _whole(sharp, 3), smooth)
+
+
+def _whole(mask: Array, least: int) -> Array:
+    """A mask without its holes, and without what is narrower than so many pixels."""
     contours, _ = cv2.findContours(mask, cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_NONE)
     filled = np.zeros_like(mask)
     cv2.drawContours(filled, contours, -1, 1, cv2.FILLED)
-    filled = cv2.morphologyEx(filled, cv2.MORPH_OPEN, np.ones((9, 9), np.uint8))
-    return _Look(filled, smooth)
+    return cv2.morphologyEx(filled, cv2.MORPH_OPEN, np.ones((least, least), np.uint8))
 
 
 def _bed_of(lab: Array) -> tuple[Array, float]:
@@ -116,16 +164,41 @@ def _things(look: _Look) -> Iterator[Array]:
             yield (labels == label).astype(np.uint8)
 
 
-def _prints_of(look: _Look, region: Array, depth: int = 0) -> list[Array]:
-    """The outlines of the prints in one thing: its own, or those of the parts that it falls into."""
+def _solid(region: Array) -> bool:
+    """Whether a thing fills its four sides as prints do, or several side by side; a border's line and shadow do not."""
+    quad = _four_sides(region)
+    return quad is not None and _filled(region, quad) > SOLID
+
+
+def _prints_of(look: _Look, region: Array, others: Array, depth: int = 0) -> list[_Outlined]:
+    """The outlines of the prints in one thing: its own, or those of the parts that it falls into. `others` is where
+    other prints lie."""
     quad = _four_sides(region)
     if quad is None:
         return []
-    parts = _parted(look, region, quad) if depth < 6 else []
+    parts = (_with_bed_between(look, region) or _parted(look, region, quad)) if depth < 6 else []
     if parts:
-        return [found for part in parts for found in _prints_of(look, part, depth + 1)]
-    grown = _grown(look, quad) if _filled(region, quad) >= FILLED else None
-    return [] if grown is None else [grown]
+        every = np.maximum.reduce(parts)
+        beside = [cv2.bitwise_or(others, cv2.subtract(every, part)) for part in parts]
+        return [
+            found
+            for part, besides in zip(parts, beside, strict=True)
+            for found in _prints_of(look, part, besides, depth + 1)
+        ]
+    grown = _grown(look, others, quad) if _filled(region, quad) >= FILLED else None
+    return [] if grown is None else [_Outlined(grown, _grown(look, others, quad, reach=0.0))]
+
+
+def _with_bed_between(look: _Look, region: Array) -> list[Array]:
+    """The parts of a thing that stand apart where the bed between them is narrow; [] unless each has four sides."""
+    count, labels, stats, _ = cv2.connectedComponentsWithStats(cv2.bitwise_and(look.sharp, region), connectivity=4)
+    large = [label for label in range(1, count) if stats[label, cv2.CC_STAT_AREA] >= SMALLEST * region.size]
+    parts = [(labels == label).astype(np.uint8) for label in large]
+    if len(parts) < 2 or sum(int(part.sum()) for part in parts) < COVERED * int(region.sum()):
+        return []
+    quads = [_four_sides(part) for part in parts]
+    whole = (quad is not None and _filled(part, quad) > STANDS_APART for part, quad in zip(parts, quads, strict=True))
+    return parts if all(whole) else []
 
 
 def _four_sides(region: Array) -> Array | None:
@@ -294,7 +367,7 @@ def _cut(region: Array, matrix: Array, axis: int, at: int) -> list[Array]:
     return parts
 
 
-def _grown(look: _Look, quad: Array) -> Array | None:
+def _grown(look: _Look, others: Array, quad: Array, *, reach: float = BORDER) -> Array | None:
     """The corners with each side on the straight line that is a print's edge; None where fewer than three have one."""
     short = min(float(np.linalg.norm(quad[(at + 1) % 4] - quad[at])) for at in range(4))
     lines, clear = [], 0
@@ -303,7 +376,7 @@ def _grown(look: _Look, quad: Array) -> Array | None:
         length = float(np.linalg.norm(end - start))
         along = (end - start) / max(length, 1e-6)
         outward = np.array([along[1], -along[0]])
-        by = _line_near(look, start, along, outward, length, short * BORDER)
+        by = _line_near(look, others, start, along, outward, length, short * reach)
         clear += by is not None
         lines.append((start + outward * (by or 0.0), along))
     corners = [_crossing(lines[at - 1], lines[at]) for at in range(4)]
@@ -312,36 +385,87 @@ def _grown(look: _Look, quad: Array) -> Array | None:
     return np.array(corners, np.float32)
 
 
-def _line_near(look: _Look, start: Array, along: Array, outward: Array, length: float, most: float) -> float | None:
+def _line_near(
+    look: _Look, others: Array, start: Array, along: Array, outward: Array, length: float, most: float
+) -> float | None:
     """How far outside a side the edge of the print runs, in pixels (inside: below 0); None where no line is clear.
 
-    The edge is the strongest line near the side; or a fainter one beyond, with a quiet strip between the two, or as far
-    off as no shadow reaches: then the first was where the picture ends, and a white border lies between.
+    The edge is the strongest line near the side; or a fainter one beyond, with a quiet light strip between the two, or
+    as far off as no shadow reaches: then the first was where the picture ends, and a white border lies between.
     """
-    steps = np.arange(-INWARD - 1, int(most) + 8, dtype=np.float32)
+    steps = np.arange(-INWARD - 1, max(int(most), INWARD) + 8, dtype=np.float32)
     places = np.linspace(0.08, 0.92, max(16, int(length * 0.8)), dtype=np.float32) * length
     grid = start + outward * steps[:, None, None] + along * places[None, :, None]
     across, down = grid[..., 0].astype(np.float32), grid[..., 1].astype(np.float32)
     high, wide = look.mask.shape
     band = cv2.remap(look.lab, across, down, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
+    on_others = cv2.remap(others, across, down, cv2.INTER_NEAREST)[1:-1].mean(1) > NEIGHBOUR
     within = ((across > 1) & (across < wide - 2) & (down > 1) & (down < high - 2)).mean(1)[1:-1] > 0.7
     steps = steps[1:-1]
     change = np.quantile(np.abs(band[2:] - band[:-2]).sum(-1), 0.35, axis=1)
     quiet = float(np.median(change[steps > 6])) + 1e-3
     clear = (change > max(2.0 * quiet, quiet + 1.0)) & within
+    neighbour = int(np.flatnonzero(on_others)[0]) if on_others.any() else len(steps) + INWARD
     near = np.flatnonzero(clear & (np.abs(steps) <= INWARD))
-    best = max(near, key=lambda at: change[at], default=None)
-    outer = [at for at in np.flatnonzero(clear) if steps[at] > INWARD] if best is None else []
-    if best is not None:
-        outer = [at for at in np.flatnonzero(clear) if at > best + 2 and _is_apart(change, int(best), int(at))]
+    near = near[near < max(neighbour - 1, INWARD + 2)]
+    best: int | None = max(map(int, near), key=lambda at: float(change[at]), default=None)
+    ends = neighbour - INWARD
+    light = np.median(band[1:-1, :, 0], axis=1)
+    outer = [int(at) for at in np.flatnonzero(clear) if steps[at] <= most + INWARD and at < ends]
+    if best is None:
+        outer = [at for at in outer if steps[at] > INWARD]
+    else:
+        outer = [at for at in outer if at > best + 2 and _is_border(change, light, best, at)]
     if outer:
-        best = max((at for at in outer if outer[-1] - at < 5), key=lambda at: change[at])
+        best = max((at for at in outer if outer[-1] - at < 5), key=lambda at: float(change[at]))
     return None if best is None else float(steps[best])
+
+
+def _is_border(change: Array, light: Array, inner: int, outer: int) -> bool:
+    """Whether what lies between two edges is light, and apart from them, as a border is; anything darker is bed."""
+    return float(np.median(light[inner + 1 : outer])) > LIGHT and _is_apart(change, inner, outer)
 
 
 def _is_apart(change: Array, inner: int, outer: int) -> bool:
     """Whether two edges have a quiet strip between them, as a white border is; a shadow fades out and has none."""
     return outer - inner > SHADOW or float(change[inner:outer].min()) < QUIET * float(change[outer])
+
+
+def _within(each: _Outlined, wide: int, high: int) -> _Outlined:
+    """A print; of one that lies aslant and reaches over the edge of the picture, the upright box around it."""
+    at_rim = (each.quad < RIM) | (each.quad > (wide - 1 - RIM, high - 1 - RIM))
+    box = np.array([each.quad.min(0), each.quad.max(0)])
+    upright = np.array([box[0], (box[1][0], box[0][1]), box[1], (box[0][0], box[1][1])], np.float32)
+    aslant = float(np.abs(each.quad - upright).max()) > SLIGHTLY
+    over = any(at_rim[at, axis] and at_rim[at - 1, axis] for at in range(4) for axis in (0, 1))
+    return _Outlined(upright, upright, is_cut_off=True) if over and aslant else each
+
+
+def _apart(outlined: list[_Outlined]) -> list[_Outlined]:
+    """The prints, each with its nearest lines where it would lie over another."""
+    return [
+        replace(each, quad=each.close)
+        if each.close is not None and any(_over(each.quad, other.quad) for other in outlined if other is not each)
+        else each
+        for each in outlined
+    ]
+
+
+def _over(quad: Array, other: Array) -> bool:
+    """Whether two prints lie over each other by more than their edges are sure, and neither lies in the other."""
+    both, _ = cv2.intersectConvexConvex(quad.astype(np.float32), other.astype(np.float32))
+    smaller = min(cv2.contourArea(quad.astype(np.float32)), cv2.contourArea(other.astype(np.float32)))
+    return bool(OVER * smaller < both < 0.8 * smaller)
+
+
+def _beside(look: _Look, quads: list[Array]) -> float:
+    """Which part of the picture is neither bed nor one of these prints."""
+    held = np.zeros_like(look.mask)
+    for quad in quads:
+        corners: Array = np.round(quad).astype(np.int32)
+        cv2.fillPoly(held, [corners], 1)
+    held = cv2.dilate(held, np.ones((9, 9), np.uint8))
+    return int(np.count_nonzero(cv2.subtract(look.mask, held))) / int(look.mask.size)
 
 
 def _is_print(quad: Array, wide: int, high: int) -> bool:

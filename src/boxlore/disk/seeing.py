@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.disk.outlines import LONGEST, LONGEST_OF_HEADS, Head, Quad
+from boxlore.disk.outlines import LONGEST, LONGEST_OF_HEADS, Found, Head
 from boxlore.disk.pictures import read_header, small_pixels
 
 BY_TABLE = "draw them by hand (intake --find-prints hand), or give the parts by a table (intake --example-table)"
@@ -20,8 +20,8 @@ def need_eyes(does: str = "finds prints in a picture", instead: str = BY_TABLE) 
         ) from error
 
 
-def outlines_in(path: Path) -> list[Quad]:
-    """The outlines of the prints in a picture's file, in the order of reading. Raises CouldNot."""
+def outlines_in(path: Path) -> Found:
+    """The outlines of the prints in a picture's file, and what is in doubt about them. Raises CouldNot."""
     need_eyes()
     import numpy as np
 

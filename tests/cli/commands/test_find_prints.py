@@ -52,6 +52,27 @@ def test_each_print_of_a_sheet_is_an_item_with_its_part_of_the_scan(run, home: P
     assert code == 0 and "2 known already" in said and len(areas(home)) == 3
 
 
+def out_of(rows: list[dict[str, str]], area: str) -> str:
+    return f"item,file,area\nx,{rows[0]['file']},{area}\n"
+
+
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [("border.png", "may be its own border or mount"), ("room.png", "may be a thing in a scene")],
+)
+def test_what_cutting_may_lose_is_kept_whole_and_said(run, home: Path, tmp_path: Path, name: str, words: str) -> None:  # type: ignore[no-untyped-def]
+    shown = Image.radial_gradient("L").point(lambda shade: 20 + shade // 2)
+    picture = Image.new("RGB", (600, 440), (236, 236, 230))
+    if name == "border.png":
+        picture.paste(shown.resize((540, 360)), (30, 30))
+    else:
+        picture.paste((120, 90, 60), (0, 330, 600, 440))
+        picture.paste(shown.resize((160, 120)), (240, 80))
+    picture.save(tmp_path / name)
+    code, _, said = run("-c", home, "intake", tmp_path / name, "--find-prints", "take", "--copy", "--yes")
+    assert code == 0 and words in said and areas(home) == [()]
+
+
 def test_a_table_of_them_can_be_put_right_and_taken_in(run, home: Path, folder: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     code, out, said = run("-c", home, "intake", folder / "sheet.png", "--find-prints", "table")
     assert code == 0 and "Nothing is taken in yet." in said and areas(home) == []
@@ -62,6 +83,13 @@ def test_a_table_of_them_can_be_put_right_and_taken_in(run, home: Path, folder: 
     code, out, _ = run("-c", home, "intake", "--table", table, "--json", "--yes")
     assert code == 0 and [json.loads(line)["state"] for line in out.splitlines()] == ["taken", "taken"]
     assert areas(home)[0] == (0.1, 0.1, 0.25, 0.5)
+    assert [len(row["area"].split()) for row in rows] == [4, 12], "what lies aslant has its corners in the table too"
+    with open_collection(home, write=False) as collection:
+        assert len([*records(collection, EVERYTHING)][1].scans[0].corners) == 8
+    crossed = tmp_path / "crossed.csv"
+    crossed.write_text(out_of(rows, "0.1 0.1 0.4 0.4 0.1 0.1 0.5 0.5 0.5 0.1 0.1 0.5"), "utf-8")
+    code, _, said = run("-c", home, "intake", "--table", crossed, "--yes")
+    assert code == 2 and "are no four corners of a print" in said
 
 
 def test_without_the_part_that_looks_nothing_is_taken_and_it_is_said_what_to_do(

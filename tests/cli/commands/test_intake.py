@@ -85,7 +85,7 @@ def test_a_picture_that_cannot_be_read_is_refused_and_named(run, home: Path, sca
 
 TABLES = [
     ("item,file\n,a.png\n", "Line 2 has no item. Give each item a key of its own in that column."),
-    ("item,file,side\n1,a.png,left\n", "Line 2: side is “left”. It may be recto or verso."),
+    ("item,file,side\n1,a.png,left\n", "Line 2: side is “left”. It may be front or back."),
     ("item,attached_to\n1,2\n", "Item 1 is linked (attached_to) to 2, which the table lacks."),
     ("item,file,role\n1,a.png,altered\n", "Item 1 has an altered recto, a.png, and no scan of it as it is."),
     ("item,file,role\n1,a.png,nice\n", "Line 2: role is “nice”."),

@@ -3,11 +3,12 @@
 Proposed, never decided: the plan is shown before anything is taken in, or written as a table whose areas can be put
 right. The scan stays as it is; each item has the upright box around its print as its area, and of a print that lies
 aslant its corners, between which it is straightened wherever it is seen. What shows no print, or nothing but one that
-fills it, is one item as a whole.
+fills it, is one item as a whole; and so is what shows one in a frame as of its own border or mount, or one small thing
+in what is no bed: cutting would lose, and leaving it whole loses nothing. Each is said.
 """
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from pathlib import Path
 
@@ -15,16 +16,18 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.fields.cells import write_row
 from boxlore.core.fields.quads import is_quad
 from boxlore.core.records.marker_positions import seen_at, stored_at
-from boxlore.disk.outlines import Quad
+from boxlore.disk.outlines import Found, Quad
 from boxlore.disk.pictures import turn_of
 from boxlore.disk.seeing import need_eyes, outlines_in
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.scans.pairing import Planned
+from boxlore.tasks.telling.turned_scans import IN_WORDS
 
 SLANTED = 2.0
 """From so many degrees on it is said that a print lies aslant."""
 SLIGHT = 0.004
 """A print whose corners lie nearer to those of the box around it, as parts of the picture, lies straight."""
+BY_HAND = "intake --find-prints hand"
 WHOLE = 0.94
 """A box that is so wide and high, as part of the picture, is the whole picture."""
 
@@ -54,16 +57,39 @@ def _found_on(item: Planned, remarks: list[str]) -> list[Planned]:
         return []
     side = item.sides[0]
     try:
-        quads = outlines_in(side.path)
+        found = outlines_in(side.path)
     except CouldNot:
         return []  # the intake, which follows, says what is wrong with the file
     turn = turn_of(side.path)
-    parts = [part_at(quad, turn) for quad in quads]
+    parts = [part_at(quad, turn) for quad in found.quads]
     if not parts or (len(parts) == 1 and min(parts[0][2:4]) > WHOLE):
         return []
-    if slanted := [str(at) for at, quad in enumerate(quads, 1) if abs(slant_of(quad)) >= SLANTED]:
-        remarks.append(f"{side.path.name}: aslant, and seen straightened: print {', '.join(slanted)}.")
+    if why := _why_whole(found):
+        remarks.append(f"{side.path.name}: {why}")
+        return []
+    remarks += [f"{side.path.name}: {words}" for words in _remarks_on(found)]
     return parts_of(item, parts)
+
+
+def _why_whole(found: Found) -> str:
+    """Why the picture stays whole, though a print is found on it; '' where it does not."""
+    if found.may_be_its_own_border:
+        return f"kept whole, for what lies around the picture may be its own border or mount; {BY_HAND} cuts it off."
+    if found.may_be_a_scene:
+        return f"kept whole, for the one small print on it may be a thing in a scene; {BY_HAND} takes it."
+    return ""
+
+
+def _remarks_on(found: Found) -> Iterator[str]:
+    """What is to be looked at, of the outlines that are taken."""
+    places = dict(enumerate(found.quads, 1))
+    if cut := [str(at) for at, quad in places.items() if quad in found.cut_off]:
+        yield f"aslant and cut off by the edge of the picture, so not straightened: print {', '.join(cut)}."
+    slanted = [at for at, quad in places.items() if abs(slant_of(quad)) >= SLANTED and quad not in found.cut_off]
+    if slanted:
+        yield f"aslant, and seen straightened: print {', '.join(map(str, slanted))}."
+    for at in found.long:
+        yield f"print {at + 1} is so long that it may be several in a row; {BY_HAND} parts it."
 
 
 def parts_of(item: Planned, parts: Iterable[tuple[float, ...]]) -> list[Planned]:
@@ -108,9 +134,15 @@ def slant_of(quad: Quad) -> float:
 
 
 def as_table(plan: Iterable[Planned]) -> str:
-    """The plan as a table for intake (CSV), with the areas to be put right."""
+    """The plan as a table for intake (CSV), with the areas to be put right: x y width height, and behind them the four
+    corners of what lies aslant."""
     rows = [
-        (Path(item.key).name, str(side.path.absolute()), side.side, " ".join(f"{part:g}" for part in side.area))
+        (
+            Path(item.key).name,
+            str(side.path.absolute()),
+            IN_WORDS[side.side],
+            " ".join(f"{part:g}" for part in (*side.area, *side.corners)),
+        )
         for item in plan
         for side in item.sides
     ]

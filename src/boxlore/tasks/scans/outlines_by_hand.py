@@ -287,7 +287,7 @@ def _proposed(path: Path) -> tuple[list[Quad], str]:
         need_eyes()
     except CouldNot:
         return [], NO_EYES
-    return outlines_in(path), ""
+    return list(outlines_in(path).quads), ""
 
 
 def move_outline(act: Act, scan: str, item: str, part: tuple[float, ...]) -> None:

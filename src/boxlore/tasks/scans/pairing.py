@@ -12,6 +12,7 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import SIZE_WORDS
+from boxlore.core.fields.quads import is_quad
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import ALTERED, AS_SCANNED
 from boxlore.disk.tables import lacks_column, read_table
@@ -146,9 +147,9 @@ TOLD_COLUMNS = ("process", "title", "date", "place", "story", "inscription", "ph
 MEANING: Mapping[str, str] = {
     "item": "your own key, the same for all its sides; or the number of one here",
     "file": "the picture's file; empty for an item without a scan",
-    "side": "front or back",
+    "side": "front or back (recto or verso)",
     "role": f"{AS_SCANNED}, or {ALTERED} if coloured or retouched",
-    "area": "x y width height from 0 to 1, if only that part shows the item",
+    "area": "x y width height from 0 to 1, if only that part shows the item; its corners behind, if it lies aslant",
     "kind": "print, card, postcard, negative, slide, album-page, letter …",
     "box": "the box it is kept in",
     "folder": "the folder in that box",
@@ -228,12 +229,13 @@ def _side(line: int, row: Mapping[str, str], folder: Path) -> ScanSide | None:
     side = SIDES.get(written)
     if side is None:
         raise WrongUse(
-            f"Line {line}: side is “{written[:20]}”.", "It may be recto or verso. Front and back are understood too."
+            f"Line {line}: side is “{written[:20]}”.", "It may be front or back. Recto and verso are understood too."
         )
     role = row.get("role", "").strip().lower() or AS_SCANNED
     if role not in (AS_SCANNED, ALTERED):
         raise WrongUse(f"Line {line}: role is “{role[:20]}”.", f"It may be {AS_SCANNED} or {ALTERED}.")
-    return ScanSide(_on_disk(folder / name), side, read_area(row.get("area", ""), f"Line {line}"), role)
+    area = read_area(row.get("area", ""), f"Line {line}")
+    return ScanSide(_on_disk(folder / name), side, area[:4], role, area[4:])
 
 
 def _on_disk(path: Path) -> Path:
@@ -246,17 +248,24 @@ def _on_disk(path: Path) -> Path:
 
 
 def read_area(text: str, where: str) -> tuple[float, ...]:
-    """The four numbers of `x y w h` in 0..1; () for an empty text. Raises WrongUse, which begins with `where`."""
+    """The numbers of `x y w h` in 0..1, and the eight of the corners behind them where what lies there lies aslant; ()
+    for an empty text. Raises WrongUse, which begins with `where`."""
     if not text.strip():
         return ()
     try:
-        area = tuple(float(part) for part in text.replace(",", " ").split())
+        numbers = tuple(float(part) for part in text.replace(",", " ").split())
     except ValueError:
-        area = ()
+        numbers = ()
+    area, corners = numbers[:4], numbers[4:]
     inside = len(area) == 4 and min(area) >= 0 and area[0] + area[2] <= 1.0001 and area[1] + area[3] <= 1.0001
     if not inside or area[2] <= 0 or area[3] <= 0:
         raise WrongUse(f"{where}: “{text[:40]}” is no area.", "Write x y w h as parts of the picture, from 0 to 1.")
-    return area
+    if corners and not (len(corners) == 8 and all(0 <= part <= 1 for part in corners) and is_quad(corners)):
+        raise WrongUse(
+            f"{where}: the corners behind the area “{text[:40]}” are no four corners of a print.",
+            "Write x y of each, clockwise from the upper left one of the stored picture; or the area alone.",
+        )
+    return numbers
 
 
 def _planned(line: int, key: str, row: Mapping[str, str], side: ScanSide | None) -> Planned:
