@@ -79,6 +79,8 @@ def test_a_damaged_file_is_named_with_what_to_do(run, home: Path, tmp_path: Path
     cut.write_bytes(picture(tmp_path / "in" / "whole.jpg", (900, 600)).read_bytes()[:-3000])
     code, _, words = run("-c", home, "scan", "add", "TRA-0001", cut, "--side", "back")
     assert code == 0 and "The scan of the back is cut off or broken" in words and "again" in words
+    assert "The scan of the back is cut off or broken" in run("-c", home, "show", "TRA-0001")[1]
+    assert any(scan["damaged"] for scan in json.loads(run("-c", home, "show", "TRA-0001", "--json")[1])["scans"])
 
 
 @pytest.mark.parametrize(

@@ -8,7 +8,7 @@ from boxlore.core.fields.audiences import AUDIENCE_WORDS, audience_shown
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Conflict, Record
-from boxlore.core.rules.one_item import how_to_settle
+from boxlore.core.rules.one_item import damaged_scans, how_to_settle
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
@@ -80,7 +80,14 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
             for person in record.people
         ],
         "scans": [
-            {"path": scan.path, "side": scan.side, "role": scan.role, "turn": scan.turn, "sha256": scan.sha256}
+            {
+                "path": scan.path,
+                "side": scan.side,
+                "role": scan.role,
+                "turn": scan.turn,
+                "sha256": scan.sha256,
+                "damaged": scan.damaged,
+            }
             for scan in record.scans
         ],
         "related": [{"kind": relation.kind, "number": relation.number} for relation in record.related],
@@ -141,6 +148,8 @@ def _lines(collection: Collection, record: Record) -> None:
         output.say(f"    {how_to_settle(conflict)}")
     for conflict in record.undecided:
         output.say(f"  Weighed and left open: {output.safe(conflict.words)}")
+    for finding in damaged_scans(record, collection.people()):
+        output.say(f"  {output.safe(finding.message)}")
     for name in sorted(record.not_known):
         output.say(f"  {FIELDS[name].label}: asked, not known")
     for statement in _not_known(collection, record):
