@@ -123,13 +123,14 @@ AFTER: Sections = (
 )
 
 
-def parts() -> list[StyledText]:
-    """The whole guide, as parts of styled text."""
-    written: list[StyledText] = []
+def parts(here: tuple[tuple[str, str], ...] = ()) -> list[StyledText]:
+    """The whole guide, as parts of styled text; what the keys do on the screen from which it was asked for stands
+    first, where `here` has them."""
+    written = _keys("Keys here", here) if here else []
     for heading, paragraphs in FIRST:
         written += _section(heading, paragraphs)
-    written += _keys("Keys, with a photograph out", ITEM_KEYS)
-    written += _keys("Keys, in the list", ROW_KEYS)
+    written += _keys("Keys, with a photograph out", _lines(ITEM_KEYS))
+    written += _keys("Keys, in the list", _lines(ROW_KEYS))
     for heading, paragraphs in AFTER:
         written += _section(heading, paragraphs)
     return written
@@ -139,8 +140,12 @@ def _section(heading: str, paragraphs: tuple[str, ...]) -> list[StyledText]:
     return [(f"{heading}\n\n", "bold $primary"), *(f"{paragraph}\n\n" for paragraph in paragraphs)]
 
 
-def _keys(heading: str, keys: tuple[Key, ...]) -> list[StyledText]:
+def _lines(keys: tuple[Key, ...]) -> tuple[tuple[str, str], ...]:
+    return tuple((key.cap, key.help) for key in keys)
+
+
+def _keys(heading: str, keys: tuple[tuple[str, str], ...]) -> list[StyledText]:
     written: list[StyledText] = [(f"{heading}\n\n", "bold $primary")]
-    for key in keys:
-        written += [(f"  {key.cap:<10}", "bold"), f" {key.help}\n"]
+    for cap, words in keys:
+        written += [(f"  {cap:<10}", "bold"), f" {words}\n"]
     return [*written, "\n"]

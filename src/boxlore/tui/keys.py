@@ -97,6 +97,39 @@ ROW_KEYS: tuple[Key, ...] = (
 )
 
 
+PICTURE_KEYS: tuple[tuple[str, str], ...] = (
+    ("F2", "The other side, or the next scan. (Space and Tab too.)"),
+    ("PgDn PgUp", "The next photograph, or the one before, as large."),
+    ("← ↑ → ↓", "A cross, and where it goes; Enter sets a marker there, whose name is asked then."),
+    ("1 … 9", "To the marker of that number, which is in hand then: arrows and Enter move it, Enter alone names it."),
+    ("Del", "Take away the marker in hand."),
+    ("0", "The whole picture; let go of the marker in hand."),
+    ("+ -", "Closer, and back."),
+    ("h", "Propose a marker on each face (with the extra “see”): Enter sets them, a digit leaves one out."),
+    ("r", "Turn it by a quarter to the right, in all that is made of it; the file stays as it is."),
+    ("a", "Note that it was coloured or retouched; a again: that it was not."),
+    ("Ctrl+Z", "Take back the last thing done."),
+    ("Esc", "Back to the questions."),
+)
+"""The keys of the large picture, as (what is printed on them, what they do)."""
+
+OUTLINE_KEYS: tuple[tuple[str, str], ...] = (
+    ("Tab", "Take a corner in hand, then the next one. (Shift+Tab the one before.)"),
+    ("1 … 9", "Take a whole outline in hand."),
+    ("← ↑ → ↓", "Move what is in hand; with Shift in small steps. A corner may be dragged with the mouse, too."),
+    ("0", "Let go."),
+    ("a", "Another outline."),
+    ("s", "Make two of the outline in hand, where two prints touch."),
+    ("Del", "Take away the outline in hand."),
+    ("+ -", "Closer, and back."),
+    ("PgDn PgUp", "The next picture of these, or the one before."),
+    ("Enter", "Take all of them: a photograph is made of each outline."),
+    ("Ctrl+Z", "A step back."),
+    ("Esc", "Leave without taking any."),
+)
+"""The keys of a picture with the outlines of its prints."""
+
+
 def bindings(keys: tuple[Key, ...]) -> list[BindingType]:
     """A table of keys as Textual's bindings: all with priority, none shown by Textual itself."""
     return [Binding(key.keys, key.action, key.help, show=False, priority=True) for key in keys]

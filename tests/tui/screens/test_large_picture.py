@@ -1,5 +1,6 @@
 """The large picture: the cross, closer and back, markers in hand (our own contract)."""
 
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -163,6 +164,8 @@ def test_a_picture_is_turned_and_noted_as_altered_by_keys(run: Run, pictured: Pa
                 assert seen()[:2] == (0, "as-scanned")
                 await hands.press("pagedown", "f2", "r", "a")
                 assert "TRA-0002 · no scan" in hands.text
+                await hands.press("f1")
+                assert re.search(r"Keys here\b.*\ba +Note that it was coloured or retouched", hands.text)
 
     run(look())
 

@@ -27,10 +27,15 @@ class GuideScreen(Screen[None]):
     GuideScreen .page { width: 84; max-width: 100%; padding: 1 2; }
     """
 
+    def __init__(self, here: tuple[tuple[str, str], ...] = ()) -> None:
+        """`here` are the keys of the screen below, as (what is printed on them, what they do), where it has its own."""
+        super().__init__()
+        self._here = here
+
     def compose(self) -> ComposeResult:
         yield Top("Guide", "↑ ↓ PgUp PgDn read on · Esc back")
         with VerticalScroll(can_focus=False):
-            yield Line(*guide.parts(), classes="page")
+            yield Line(*guide.parts(self._here), classes="page")
 
     def action_roll(self, by: int) -> None:
         """Scroll by so many lines."""

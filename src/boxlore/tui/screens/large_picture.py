@@ -22,7 +22,7 @@ from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker, se
 from boxlore.tasks.telling.proposed_heads import propose_heads
 from boxlore.tasks.telling.turned_scans import alter_shown, turn_shown
 from boxlore.tui.from_inside import SIDES, from_inside
-from boxlore.tui.keys import bound
+from boxlore.tui.keys import PICTURE_KEYS, bound
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.fetching import Fetch
@@ -171,7 +171,7 @@ class LargeScreen(Screen[None]):
         how = (
             f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go. Enter alone names it."
             if hand
-            else "Arrows and Enter set one, h proposes heads, + and - zoom, a digit goes to one, r turns, PgDn: next."
+            else "Arrows and Enter set one, a digit goes to one, + - zoom, h heads, r turns, a retouched; F1: keys."
         )
         self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
 
@@ -392,8 +392,8 @@ class LargeScreen(Screen[None]):
         self.app.pop_screen()
 
     async def action_guide(self) -> None:
-        """Show the guide."""
-        await self.app.push_screen(GuideScreen())
+        """Show the guide, with the keys of this screen first."""
+        await self.app.push_screen(GuideScreen(PICTURE_KEYS))
 
     async def action_leave(self) -> None:
         """Leave the program."""

@@ -17,7 +17,7 @@ from boxlore.tasks.sitting.sharp_picture import SharpPictures
 from boxlore.tasks.sitting.small_picture import Glimpses
 from boxlore.tasks.sitting.tellers_page import OutlineTouch, Showing
 from boxlore.tui.from_inside import from_inside
-from boxlore.tui.keys import bound
+from boxlore.tui.keys import OUTLINE_KEYS, bound
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.fetching import Fetch
@@ -334,8 +334,8 @@ class OutlineScreen(Screen[None]):
         return True
 
     async def action_guide(self) -> None:
-        """Show the guide."""
-        await self.app.push_screen(GuideScreen())
+        """Show the guide, with the keys of this screen first."""
+        await self.app.push_screen(GuideScreen(OUTLINE_KEYS))
 
     async def action_leave(self) -> None:
         """Leave the program; where something was drawn, once it was said."""
