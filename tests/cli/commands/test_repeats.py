@@ -85,7 +85,9 @@ def test_headings_and_sides_are_known_however_they_are_written(run, home: Path, 
     assert [scan["side"] for scan in shown["scans"]] == ["recto", "verso"]
     assert shown["found_in"] == "shoebox"
     table.write_text("item,file,side\nquay,front.png,top\n")
-    assert "Front and back are understood too." in run("-c", home, "intake", "--table", table)[2]
+    assert (
+        "It may be front or back. Recto and verso are understood too." in run("-c", home, "intake", "--table", table)[2]
+    )
 
 
 def test_a_box_is_the_same_with_and_without_its_kind(run, home: Path) -> None:  # type: ignore[no-untyped-def]

@@ -125,7 +125,7 @@ def test_a_range_is_picked_and_told_one_thing(run: Run, collection: Collection) 
             await hands.press("ctrl+z")
             assert "Taken back: Occasion: the regatta, of 4. TRA-0001 + - bare" in hands.text
             await hands.press("f8", "d", "«a fine day»", "enter")  # what is picked stays so
-            assert "told of 4. It is not read as a date. Ctrl+Z takes it back." in hands.text
+            assert "told of 4. It is kept as told, and not read as a date. Ctrl+Z takes it back." in hands.text
             await hands.press("ctrl+z", "enter", "f3", "f8", "o")
             await hands.fill("the regatta")
             await hands.press("f8")

@@ -67,9 +67,11 @@ def with_more_than(tokens: list[Token]) -> list[Token]:
 
 def _over(tokens: list[Token], at: int) -> Token:
     following = tokens[at + 1 : at + 5]
-    if following and following[0].is_any(_COUNT) and not any(token.is_any(_UNIT) for token in following):
+    if not following:
+        return tokens[at]  # “after we came over”
+    is_counted = following[0].is_any(_COUNT)
+    if is_counted and not any(token.is_any(_UNIT) for token in following):
         return tokens[at]  # “over six” is an age
-    is_counted = bool(following) and following[0].is_any(_COUNT)
     senses = [sense for sense in tokens[at].senses if sense.kind != ("noise" if is_counted else "older")]
     return replace(tokens[at], senses=tuple(senses) or tokens[at].senses)
 
