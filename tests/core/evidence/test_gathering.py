@@ -200,6 +200,7 @@ def test_names_written_on_the_thing_itself() -> None:
 def test_a_rank_is_written_after_it_was_given() -> None:
     made = FamilyEvent(id="s", kind="other", names=("Ants was made sergeant",), when=phrases.read("1917"), words="1917")
     party = FamilyEvent(id="p", kind="other", names=("the party for Ants and Mari",), when=phrases.read("1916"))
+    whose = FamilyEvent(id="w", kind="other", names=("the sergeant at Ants and Mari's",), when=phrases.read("1919"))
     records = [
         item(ident, told("inscription", words, source=source), people=[shown(who)])
         for ident, words, source, who in (
@@ -208,7 +209,7 @@ def test_a_rank_is_written_after_it_was_given() -> None:
             ("nobody", "Sgt. Tamm, in the yard", BACK, "Quilla"),
         )
     ]  # fmt: skip
-    worked = worked_out(records, [person("Ants", surnames=("Tamm",)), person("Mari")], [], [made, party])
+    worked = worked_out(records, [person("Ants", surnames=("Tamm",)), person("Mari")], [], [made, party, whose])
     assert days_of(worked, "with") == "1917-01-01 -"
     assert {days_of(worked, each) for each in ("without", "told", "other", "nobody")} == {"- -"}
 
