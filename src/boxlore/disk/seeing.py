@@ -6,7 +6,10 @@ from boxlore.core.errors import CouldNot
 from boxlore.disk.outlines import LONGEST, LONGEST_OF_HEADS, Found, Head
 from boxlore.disk.pictures import read_header, small_pixels
 
-BY_TABLE = "draw them by hand (intake --find-prints hand), or give the parts by a table (intake --example-table)"
+BY_TABLE = (
+    "draw them by hand (boxlore intake --find-prints hand), or give the parts by a table "
+    "(boxlore intake --example-table)"
+)
 
 
 def need_eyes(does: str = "finds prints in a picture", instead: str = BY_TABLE) -> None:

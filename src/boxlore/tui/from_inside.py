@@ -24,6 +24,7 @@ PLACES: dict[str, str] = {
     "housing place": "“Keep safe”, “A room or shelf”",
     "housing what": "“List and find” (F3)",
     "intake": "“Take in”, “Scans”",
+    "intake --find-prints": "“Take in”, “Prints on a sheet”",
     "join": "“Take in”, “From a working copy”",
     "new": "“Start a collection”",
     "new --from": "“Make one again from a transfer”",
@@ -122,7 +123,7 @@ def from_inside(words: str) -> str:
 
 def _place(command: re.Match[str]) -> str:
     name, second = command["name"], command["second"] or ""
-    option = next(iter(re.findall(r" --[a-z]+", command["more"])), "")
+    option = next(iter(re.findall(r" --[a-z-]+", command["more"])), "")
     for key in (name + second + option, name + option, name + second):
         if key in PLACES and key != name:
             return PLACES[key]

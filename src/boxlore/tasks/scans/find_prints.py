@@ -27,7 +27,7 @@ SLANTED = 2.0
 """From so many degrees on it is said that a print lies aslant."""
 SLIGHT = 0.004
 """A print whose corners lie nearer to those of the box around it, as parts of the picture, lies straight."""
-BY_HAND = "intake --find-prints hand"
+BY_HAND = "boxlore intake --find-prints hand"
 WHOLE = 0.94
 """A box that is so wide and high, as part of the picture, is the whole picture."""
 
@@ -74,9 +74,9 @@ def _found_on(item: Planned, remarks: list[str]) -> list[Planned]:
 def _why_whole(found: Found) -> str:
     """Why the picture stays whole, though a print is found on it; '' where it does not."""
     if found.may_be_its_own_border:
-        return f"kept whole, for what lies around the picture may be its own border or mount; {BY_HAND} cuts it off."
+        return f"kept whole, for what lies around the picture may be its own border or mount. To cut it off: {BY_HAND}."
     if found.may_be_a_scene:
-        return f"kept whole, for the one small print on it may be a thing in a scene; {BY_HAND} takes it."
+        return f"kept whole, for the one small print on it may be a thing in a scene. To take it: {BY_HAND}."
     return ""
 
 
@@ -89,7 +89,7 @@ def _remarks_on(found: Found) -> Iterator[str]:
     if slanted:
         yield f"aslant, and seen straightened: print {', '.join(map(str, slanted))}."
     for at in found.long:
-        yield f"print {at + 1} is so long that it may be several in a row; {BY_HAND} parts it."
+        yield f"print {at + 1} is so long that it may be several in a row. To part it: {BY_HAND}."
 
 
 def parts_of(item: Planned, parts: Iterable[tuple[float, ...]]) -> list[Planned]:

@@ -91,7 +91,7 @@ MARRYING = (
 
 BEFORE_OR_AFTER = frozenset(
     "before after vor nach avant apres antes despues prima dopo depois voor na for etter efter fore ennen jalkeen enne parast "
-    "до перед после przed po pirms pec pries pred utan elott utan".split()
+    "до перед после przed po pirms pec pries pred utan elott".split()
 )
 """Small words before such a word: when it was, and not that it is seen."""
 
