@@ -268,6 +268,15 @@ def test_the_year_in_which_it_is_told_is_the_last_that_is_not_asked_about() -> N
     assert read("'59", known=known).alternatives == ("1859",)
 
 
+def test_a_day_after_the_one_on_which_it_is_told_is_asked_about() -> None:
+    known = KnownDates(this_year=1960, today="1960-11-29")
+    for words in ("30 November 1960", "Christmas 1960", "June or Christmas 1960", "1961", "1950 or December 1960"):
+        assert "to come" in str(read(words, known=known).ask), words
+    assert "a day to come" in str(read("Christmas 1960", known=known).ask)
+    for words in ("29 November 1960", "Easter or June 1960", "autumn 1960", "1960", "since 1960", "the 1960s"):
+        assert read(words, known=known).ask is None, words
+
+
 def test_nothing_is_photographed_before_there_were_photographs() -> None:
     """The oldest photograph known is of 1826 or 1827 (N. Niépce; from memory)."""
     for words in ("14 March 1396", "1825", "18 June 1815", "the 1790s", "before 1812", "1066 or 1938", "1581-1587"):

@@ -115,8 +115,8 @@ ONCE = [  # “in 1968 and 1969 bank holiday Monday fell in September” (accoun
     ("august bank holiday", "1968", "1968-09-02"),
     ("august bank holiday", "1969", "1969-09-01"),
     ("otago anniversary", "2025", "2025-03-24"),  # the `holidays` package, NZ-OTA
-    ("french mother's day", "2015", "2015-05-31"),  # calendars of the year: last Sunday of May
-    ("french mother's day", "2020", "2020-06-07"),  # Pentecost was on 31 May
+    ("fête des mères", "2015", "2015-05-31"),  # calendars of the year: last Sunday of May
+    ("fête des mères", "2020", "2020-06-07"),  # Pentecost was on 31 May
     ("koninginnedag", "1967", "1967-05-01"),  # the `holidays` package, NL with days moved
     ("koninginnedag", "1989", "1989-04-29"),  # the same
     ("koningsdag", "2014", "2014-04-26"),  # the same

@@ -59,7 +59,8 @@ def date(
         elif narrator or item:
             raise WrongUse("--narrator and --item are looked up in a collection.", "Name it with -c FOLDER.")
         elif not edtf_only:
-            known = phrases.KnownDates(this_year=datetime.now().year)
+            today = datetime.now().date()
+            known = phrases.KnownDates(this_year=today.year, today=today.isoformat())
             read = partial(phrases.read, settings=own.settings(phrases.AS_TOLD), known=known)
         for words in lines(text):
             reading = read(words)

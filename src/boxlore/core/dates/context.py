@@ -13,7 +13,8 @@ class DateContext:
     """The words as told; the collection's settings; and dates already told (folded name → EDTF). Nobody changes one; it
     is not frozen for the reason that a token is not (`core.dates.lexer`).
 
-    `this_year` is the year in which it is told: a later one is asked about, and so is one before `first_year`.
+    `this_year` is the year in which it is told: a later one is asked about, and so is one before `first_year`; `today`
+    the day, as EDTF, empty where only the year counts.
     `narrator` is the birth of whoever tells, `pictured` are the people in the picture with their births, as EDTF, empty
     where one is not known; `births` and `deaths` are by folded name. `whole`: what lies at a distance is the whole
     stretch up to there. `perhaps`: one of `events` is only perhaps meant, so that all words must go with it.
@@ -36,6 +37,7 @@ class DateContext:
     whole: bool = False
     perhaps: bool = False
     eldest: int = 0
+    today: str = ""
 
     def season_code(self, season: int) -> int:
         """EDTF's code of a season as it was said (21-24): one of the south is 29-32."""

@@ -49,6 +49,8 @@ STRETCHES = (*LIMITS, "within", "between")
 _LIMITING = BEFORE + AFTER
 _BEHIND = ("or_later", "before_behind", "after_behind", "since_behind", "or_earlier", "until_behind")
 _OR_BEYOND = ("or_later", "or_earlier")
+_AT_LIMITS = ("at_latest", "at_earliest")
+_OPEN_BEHIND = (*_OR_BEYOND, *_AT_LIMITS)
 
 _TO = ("dash", "to", "to_open")
 """What stands between the ends of a span; “to” alone is a code of tree files, and English."""
@@ -480,9 +482,9 @@ class Grammar(Distances):
             return Expression("between", item.parts)
         if item.kind != "one" or self.kinds[self.at + 1] not in ENDS:
             return item
-        if kind in _BEHIND or (kind == "at_latest" and self.kinds[self.at + 1] == ""):  # “1938, postmark”
+        if kind in _BEHIND or (kind in _AT_LIMITS and self.kinds[self.at + 1] == ""):  # “1938, postmark”
             self.at += 1
-            limit = Expression(_LIMIT_OF[kind], item.parts, beside="behind" if kind in _OR_BEYOND else "")
+            limit = Expression(_LIMIT_OF[kind], item.parts, beside="behind" if kind in _OPEN_BEHIND else "")
             if self.kinds[self.at] == "doubt" and self.at + 1 == self.count:  # “from 1960 onwards, I should think”
                 limit.mark(self._marks())
             return limit

@@ -18,10 +18,11 @@ def guarded(outcome: Outcome, context: DateContext) -> Outcome:
     if outcome.ask or edtf is None:
         return outcome
     year = edtf.text[:4]
-    if edtf.kind == "date" and year.isdigit() and context.first_year <= int(year) <= context.this_year:
+    if edtf.kind == "date" and year.isdigit() and context.first_year <= int(year) < context.this_year:
         return outcome  # most dates
-    if to_come(edtf, context.this_year):
-        return replace(outcome, ask=f"“{context.text}”: that is a year to come. Is it meant?")
+    if to_come(edtf, context):
+        what = "year" if to_come(edtf, replace(context, today="")) else "day"
+        return replace(outcome, ask=f"“{context.text}”: that is a {what} to come. Is it meant?")
     if is_before(edtf, context.first_year):
         return replace(outcome, ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
     return outcome
@@ -48,16 +49,18 @@ def is_before(edtf: Edtf, first_year: int) -> bool:
     return False
 
 
-def to_come(edtf: Edtf, this_year: int) -> bool:
-    """Whether a date begins after this year."""
-    if edtf.kind == "date" and (year := _year_that_begins(edtf)) >= 0:
+def to_come(edtf: Edtf, context: DateContext) -> bool:
+    """Whether a date begins after the day, or the year, in which it is told."""
+    this_year = context.this_year
+    if edtf.kind == "date" and (year := _year_that_begins(edtf)) >= 0 and (year != this_year or not context.today):
         return year > this_year
     for pair in edtf.parts:
         for date in pair:
             if (
                 date is not None
-                and (not date.year.isdigit() or int(date.year) > this_year)
-                and edge(date, last=False).year > this_year
+                and (not date.year.isdigit() or int(date.year) >= this_year)
+                and (begins := edge(date, last=False)).year >= this_year
+                and (begins.year > this_year or (context.today and str(begins) > context.today))
             ):
                 return True
     return False

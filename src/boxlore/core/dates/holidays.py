@@ -110,8 +110,13 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     wanted = own or [days for country, days in days_by_country.items() if not country]
     everywhere = list(dict.fromkeys(days for rows_days in (wanted or days_by_country.values()) for days in rows_days))
     ask = None
-    if not wanted and (len(everywhere) > 1 or (name in SHARED and len(days_by_country) > 1)):
-        ask = f"Whose {titled(name)}? ({', '.join(country for country in days_by_country if country)})"
+    if not wanted and (
+        len(everywhere) > 1
+        or (name in SHARED and len(days_by_country) > 1)
+        or any(_is_in(country, countries) for row in rows for country in row[1].split())  # not yet kept there then
+    ):
+        lands = dict.fromkeys(country.partition("-")[0] for country in days_by_country if country)
+        ask = f"Whose {titled(name)}? ({', '.join(lands)})"
     elif len(everywhere) > 1:
         ask = f"Which {titled(name)} is meant?"
     elif name in NORTHERN_SUMMER and hemisphere == "south":
@@ -215,6 +220,9 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
             return [_month(year, begin) + (f"/{_month(year + (end < begin), end)}" if begin != end else "")]
         case ("either months", int(first), int(last)):
             return [_month(year, first), _month(year, last)]
+        case ("either spans", int(first), int(last), int(other_first), int(other_last)):
+            spans = ((first, last), (other_first, other_last))
+            return [_month(year, begin) + (f"/{_month(year, end)}" if begin != end else "") for begin, end in spans]
         case ("advent", _):
             return [f"{day_of(('before', 12, 4, 6), year)}/{date(year, 12, 24)}"]
         case ("nth span", int(month), int(weekday), int(nth), int(first), int(last)):

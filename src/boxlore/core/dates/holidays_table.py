@@ -8,7 +8,7 @@ day or month in June on which it is kept in Britain · ("french mother's day", 0
 is Pentecost · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on the 25th if
 that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span", month, day, month,
 day): from that day to this, of the next year if it lies before · ("months", first, last, first and last in the south) ·
-("either months", month, month) · ("either", month, day, month, day) · ("julian", month, day): of that calendar; with 0
+("either months", month, month) · ("either spans", first, last, first, last): of months · ("either", month, day, month, day) · ("julian", month, day): of that calendar; with 0
 behind it, or that day of ours · ("advent", 0): its four weeks · ("nth span", month, weekday, nth, first, last): from
 the one to the other, in days from that weekday · ("hebrew", month, day, days) and ("islamic", month, day, days) as many
 days from a day of that calendar on, the Islamic one as reckoned (the moon seen may be a day off). Each row: names,
@@ -156,6 +156,10 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("memorial day", "decoration day"), "US", 1868, 1970, ("fixed", 5, 30), "1868 from memory"),
     (("memorial day", "decoration day"), "US", 1971, 0, ("nth", 5, 0, -1), _US_ACT),
     (("labor day", "labour day"), "US", 1894, 0, ("nth", 9, 0, 1), "first Monday of September"),
+    (("labour day", "labor day", "eight hours day", "eight hour day"), "AU-VIC AU-TAS", 1900, 0, ("nth", 3, 0, 2), "second Monday of March (from memory)"),
+    (("labour day", "labor day", "eight hours day", "eight hour day"), "AU-NSW AU-ACT AU-SA", 1900, 0, ("nth", 10, 0, 1), "first Monday of October (from memory)"),
+    (("labour day", "labor day", "eight hours day", "eight hour day"), "AU-QLD AU-NT", 1900, 0, ("nth", 5, 0, 1), "first Monday of May (from memory)"),
+    (("labour day", "labor day", "eight hours day", "eight hour day"), "AU-WA", 1919, 0, ("nth", 3, 0, 1), "first Monday of March (from memory)"),
     (("labour day", "labor day"), "CA", 1894, 0, ("nth", 9, 0, 1), "from memory"),
     (("washington's birthday",), "US", 1879, 1970, ("fixed", 2, 22), _US_ACT),
     (("washington's birthday", "presidents' day"), "US", 1971, 0, ("nth", 2, 0, 3), _US_ACT),
@@ -260,6 +264,14 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("first term",), "NZ", 1878, 1995, ("months", 2, 5, 2, 5), "three terms until 1995 (from memory)"),
     (("second term",), "NZ", 1878, 1995, ("months", 5, 8, 5, 8), "the same"),
     (("third term",), "NZ", 1878, 1995, ("months", 9, 12, 9, 12), "the same"),
+    (("autumn term",), "NZ AU", 1878, 0, ("months", 2, 5, 2, 5), "by the seasons there (common practice, no source)"),
+    (("winter term",), "NZ AU", 1878, 0, ("months", 5, 8, 5, 8), "the same"),
+    (("winter term",), "", 1870, 0, ("months", 10, 3, 5, 8), "the same"),
+    (("spring term",), "NZ AU", 1878, 0, ("months", 9, 12, 9, 12), "the same"),
+    (("summer term",), "NZ AU", 1878, 0, ("either spans", 9, 12, 2, 5), "the third term, or the first (common practice, no source)"),
+    (("first term",), "AU", 1878, 1986, ("months", 2, 5, 2, 5), "three terms until 1986 (from memory)"),
+    (("second term",), "AU", 1878, 1986, ("months", 5, 8, 5, 8), "the same"),
+    (("third term",), "AU", 1878, 1986, ("months", 9, 12, 9, 12), "the same"),
     (("first term",), "GB IE", 1870, 0, ("months", 9, 12, 9, 12), "the school year begins in September"),
     (("second term",), "GB IE", 1870, 0, ("months", 1, 4, 1, 4), "the same"),
     (("third term",), "GB IE", 1870, 0, ("months", 4, 7, 4, 7), "the same"),
@@ -269,6 +281,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     ((*_SUMMER_HOLIDAYS, "summer holidays of schools", "sommerferien", "suvevaheaeg", "grandes vacances"), "", 0, 0, ("months", 6, 8, 12, 2), "the summer of the place (common practice, no source)"),
     (_holidays_of("christmas", "xmas", "x-mas"), "NZ AU ZA", 0, 0, ("span", 12, 18, 2, 5), "summer holidays of schools, about (common practice, no source)"),
     ((*_holidays_of("christmas", "xmas", "x-mas"), "christmas time", "xmas time", "the festive season", "festive season", "christmastime", "yuletide", "over christmas"), "", 0, 0, ("span", 12, 24, 1, 6), "Christmas Eve to Epiphany"),
+    (_holidays_of("winter"), "NZ AU", 1878, 0, ("either spans", 5, 5, 8, 9), "in May, or in August and September, while there were three terms (from memory)"),
     (_holidays_of("winter"), "US CA", 0, 0, ("span", 12, 20, 1, 6), "at Christmas there (common practice, no source)"),
     (_holidays_of("winter"), "", 0, 0, ("either months", 2, 12), "in February, or at Christmas (common practice, no source)"),
     (("february holidays", "winter half term", "february half term", "spring half term"), "", 0, 0, ("months", 2, 3, 6, 7), "a week or more then (common practice, no source)"),
@@ -307,7 +320,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("buß- und bettag", "bußtag"), "DE", 1893, 0, ("before", 11, 23, 2), "Wednesday before 23 November"),
     (("nikolaustag", "nikolaus", "st nicholas' day", "st nicholas day", "st nicholas", "saint nicholas"), "", 0, 0, ("fixed", 12, 6), "fixed day"),
     (("reformationstag", "reformation day"), "", 1667, 0, ("fixed", 10, 31), "fixed day"),
-    (("french mother's day",), "FR", 1926, 0, ("french mother's day", 0), "last Sunday of May; in June where that is Whitsun (from memory)"),
+    (("fête des mères",), "FR", 1926, 0, ("french mother's day", 0), "last Sunday of May; in June where that is Whitsun (from memory)"),
+    (("fête des mères",), "BE CA CH", 1914, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
     (("muttertag",), "DE", 1923, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
     (("tag der deutschen einheit", "german unity day"), "DE", 1954, 1989, ("fixed", 6, 17), "law of 4 August 1953 (from memory)"),
     (("tag der deutschen einheit", "german unity day"), "DE", 1990, 0, ("fixed", 10, 3), "Unification Treaty, art. 2"),
@@ -555,8 +569,31 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("swedish mother's day",), "SE", 1919, 0, ("nth", 5, 6, -1), "from memory"),
     (("norwegian mother's day",), "NO", 1919, 0, ("nth", 2, 6, 2), "from memory"),
     (("lithuanian mother's day",), "LT", 1928, 0, ("nth", 5, 6, 1), "from memory"),
-    (("spanish mother's day",), "ES", 1965, 0, ("nth", 5, 6, 1), "first Sunday of May (from memory)"),
-    (("portuguese mother's day",), "PT", 1975, 0, ("nth", 5, 6, 1), "first Sunday of May (from memory)"),
+    (("día de la madre",), "ES", 1965, 0, ("nth", 5, 6, 1), "first Sunday of May (from memory)"),
+    (("día de la madre",), "ES", 1940, 1964, ("fixed", 12, 8), "8 December until 1964 (from memory)"),
+    (("día de la madre",), "MX", 1922, 0, ("fixed", 5, 10), "10 May (from memory)"),
+    (("día de la madre",), "AR", 1938, 0, ("nth", 10, 6, 3), "third Sunday of October (from memory)"),
+    (("día de la madre",), "CL PE UY CO VE CU", 1926, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
+    (("dia da mãe",), "PT", 1975, 0, ("nth", 5, 6, 1), "first Sunday of May (from memory)"),
+    (("dia da mãe",), "PT", 1940, 1974, ("fixed", 12, 8), "8 December until 1974 (from memory)"),
+    (("dia da mãe",), "BR", 1932, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
+    (("vatertag",), "DE", 1900, 0, ("easter", 39), "Ascension Day (from memory)"),
+    (("vatertag",), "AT", 1956, 0, ("nth", 6, 6, 2), "second Sunday of June (from memory)"),
+    (("vaderdag",), "NL", 1949, 0, ("nth", 6, 6, 3), "third Sunday of June (from memory)"),
+    (("vaderdag",), "BE", 1955, 0, ("nth", 6, 6, 2), "second Sunday of June (from memory)"),
+    (("fête des pères",), "FR CA CH", 1952, 0, ("nth", 6, 6, 3), "third Sunday of June (from memory)"),
+    (("fête des pères",), "BE", 1955, 0, ("nth", 6, 6, 2), "second Sunday of June (from memory)"),
+    (("día del padre",), "ES", 1948, 0, ("fixed", 3, 19), "St Joseph (from memory)"),
+    (("día del padre",), "MX AR CL PE CO VE CU", 1955, 0, ("nth", 6, 6, 3), "third Sunday of June (from memory)"),
+    (("dia do pai",), "PT", 1950, 0, ("fixed", 3, 19), "St Joseph (from memory)"),
+    (("dia do pai",), "BR", 1953, 0, ("nth", 8, 6, 2), "second Sunday of August (from memory)"),
+    (("danish father's day",), "DK", 1935, 0, ("fixed", 6, 5), "5 June (from memory)"),
+    (("norwegian father's day",), "NO", 1950, 0, ("nth", 11, 6, 2), "second Sunday of November (from memory)"),
+    (("swedish father's day",), "SE", 1979, 0, ("nth", 11, 6, 2), "second Sunday of November (from memory)"),
+    (("finnish father's day",), "FI", 1970, 0, ("nth", 11, 6, 2), "second Sunday of November (from memory)"),
+    (("italian father's day",), "IT", 1950, 0, ("fixed", 3, 19), "St Joseph (from memory)"),
+    (("polish father's day",), "PL", 1965, 0, ("fixed", 6, 23), "from memory"),
+    (("lithuanian father's day",), "LT", 1990, 0, ("nth", 6, 6, 1), "first Sunday of June (from memory)"),
     (("volkstrauertag",), "DE", 1952, 0, ("from", 11, 13, 6), "two Sundays before the first in Advent (from memory)"),
     (("father's day", "fathers day"), "GB IE", 1949, 0, ("nth", 6, 6, 3), "third Sunday of June (from memory)"),
     (("polish mother's day",), "PL", 1914, 0, ("fixed", 5, 26), "from memory"),
@@ -649,7 +686,8 @@ WEEKS = frozenset(
 
 SHARED = frozenset(
     "memorial day|independence day|victory day|king's birthday|kings birthday|queen's birthday|queens birthday|anniversary day|mother's day|mothers day"
-    "|father's day|fathers day|labor day|labour day|thanksgiving|thanksgiving day|dominion day|labour weekend".split(
+    "|father's day|fathers day|labor day|labour day|fête des mères|día de la madre|dia da mãe|vatertag|vaderdag|fête des pères|día del padre|dia do pai"
+    "|autumn term|spring term|summer term|winter term|first term|second term|third term|thanksgiving|thanksgiving day|dominion day|labour weekend".split(
         "|"
     )
 )

@@ -4,7 +4,7 @@ There the Julian calendar was the civil one until 31 January 1918, after which c
 of People's Commissars of 24 January 1918; in the Baltic provinces in the same month; from memory), and the feasts of
 the Lutherans there went by it too (common practice, no source). Whoever reads a day off a print of 1910 tells it in the
 old style, whoever tells it from later papers in the new: so both are offered. A day of the week told with it may
-decide.
+decide. The days from 1 to 13 February 1918 never were: such a day is of the old style, or a slip.
 """
 
 from datetime import date as calendar_date
@@ -19,8 +19,8 @@ from boxlore.core.dates.partial import Partial
 
 _FIRST = 1700
 """The first year that Russia counted from the birth of Christ (decree of December 1699; from memory)."""
-_LAST = (1918, 1, 31)
-"""The last Julian day."""
+_LAST, _NO_DAY = (1918, 2, 13), (1918, 2, 1)
+"""The last day that may have been told in the old style by habit, and the first that was no day of the new one."""
 _IN_THE_EMPIRE = frozenset(("BY", "EE", "LT", "LV", "RU", "UA"))
 """A family's first country in which a day in numbers alone, `25.3.1910`, is of the old style as likely."""
 
@@ -63,7 +63,7 @@ def _of_day(date: Partial, year: int) -> tuple[str, ...]:
     if date.day > month_length(*day[:2]):
         return (str(moved),)  # 29 February 1900, of the old calendar only
     if date.weekday < 0:
-        return (told, str(moved))
+        return (told, str(moved)) if day < _NO_DAY else (str(moved), told)
     if (to_number(*moved) - 1) % 7 != date.weekday or (to_number(*day) - 1) % 7 == date.weekday:
         return ()
     return (str(moved), told)

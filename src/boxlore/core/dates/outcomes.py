@@ -49,7 +49,7 @@ def outcome_of(expression: Expression, context: DateContext) -> Outcome:
     if not ask:
         outcome = Outcome(edtf)
         return guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
-    first = "" if to_come(edtf, context.this_year) else edtf.text
+    first = "" if to_come(edtf, context) else edtf.text
     further = [_choice(expression, context, pick) for pick in range(1, expression.choices(context))]
     if "XXXX" in edtf.text:
         further += _of_its_land(edtf.text, context)
@@ -142,7 +142,7 @@ def _choice(expression: Expression, context: DateContext, pick: int) -> str:
         edtf = standard.parsed(text)
         early = pick > 0 and context.first_year > 0 and is_before(edtf, FIRST_PORTRAITS)
         too_early = early and any(date.short or date.calendar == "turn" for date in expression.leaves())
-        return "" if too_early or to_come(edtf, context.this_year) else text
+        return "" if too_early or to_come(edtf, context) else text
     except (NoSuchDate, TextFault):
         return ""
 

@@ -55,8 +55,8 @@ class KnownDates:
     people in the picture by name, with their births (empty where one is not known); the year in which it is
     told; by folded words the events that they may mean, which is asked about; the year before which there is no
     date of a picture, 0 for dates of lives; the deaths of those of `births`, where they are known; and by a pet form
-    who may be meant by it, which is asked about: the name and the birth; and the year in which the first of the family
-    was born, 0 where that is not known."""
+    who may be meant by it, which is asked about: the name and the birth; the year in which the first of the family
+    was born, 0 where that is not known; and the day on which it is told, as EDTF, empty where only the year counts."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
@@ -68,6 +68,7 @@ class KnownDates:
     deaths: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     likely: MappingProxyType[str, tuple[str, str]] = field(default_factory=lambda: MappingProxyType({}))
     eldest: int = 0
+    today: str = ""
 
 
 NOTHING_KNOWN = KnownDates()
@@ -80,7 +81,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     context = DateContext(
         nfc(text).strip(), settings.order, settings.hemisphere, settings.countries, known.births, known.events,
         known.narrator, known.pictured, known.this_year, known.first_year, known.deaths, settings.language,
-        eldest=known.eldest,
+        eldest=known.eldest, today=known.today,
     )  # fmt: skip
     own = _own(known, context.text) if known.births or known.events else None
     lexed: dict[str, list[Token]] = {}

@@ -95,7 +95,8 @@ class _Taking:
         self.fresh: set[str] = set()
         self.touched: set[str] = set()
         self.dates = phrase_settings(collection.settings)
-        self.known_dates = phrases.KnownDates(this_year=collection.clock.today().year, first_year=0)
+        today = collection.clock.today()
+        self.known_dates = phrases.KnownDates(this_year=today.year, first_year=0, today=today.isoformat())
         self.understanding = Understanding(collection)
         self.places: dict[tuple[str, int | None], Reading | None] = {}
         self.kept_words: set[str] = set()

@@ -128,7 +128,7 @@ class Understanding:
             if born or lives:
                 known = phrases.KnownDates(
                     narrator=born, pictured=lives, this_year=self._this_year, first_year=around.first_year,
-                    eldest=self._first_birth(),
+                    eldest=self._first_birth(), today=self._today,
                 )  # fmt: skip
                 read = phrases.read(words, settings, known)
         return read, settings
@@ -138,7 +138,7 @@ class Understanding:
         return self._alone(words, phrase_settings(self._collection.settings), NOTHING_AROUND).edtf is None
 
     def _alone(self, words: str, settings: phrases.PhraseSettings, around: "Around") -> DateReading:
-        known = phrases.KnownDates(this_year=self._this_year, first_year=around.first_year)
+        known = phrases.KnownDates(this_year=self._this_year, first_year=around.first_year, today=self._today)
         return phrases.read(words, settings, known)
 
     def known(self, words: str, around: "Around") -> phrases.KnownDates:
@@ -169,6 +169,7 @@ class Understanding:
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),
             self._this_year, perhaps, around.first_year, _single(deaths), likely, self._first_birth(),
+            self._today,
         )  # fmt: skip
 
     def _first_birth(self) -> int:
@@ -198,6 +199,10 @@ class Understanding:
     @property
     def _this_year(self) -> int:
         return self._collection.clock.today().year
+
+    @property
+    def _today(self) -> str:
+        return self._collection.clock.today().isoformat()
 
     def _place(self, words: str, around: "Around") -> Understood | None:
         read = read_own(words, own_places(self._collection))

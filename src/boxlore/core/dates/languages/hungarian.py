@@ -56,7 +56,7 @@ HUNGARIAN = Language(
         "since_behind": "óta|kezdve|kezdődően|fogva",
         "until_behind": "bezárólag",
         "from": "kezdve",
-        "or_later": "vagy később|vagy utána|vagy azután|vagy későbbi|és később",
+        "or_later": "vagy később|vagy utána|vagy azután|vagy későbbi|és később|és utána|és azután|és tovább",
         "or_earlier": "vagy korábban|vagy előtte|vagy előbb|vagy azelőtt|vagy korábbi",
         "early": "eleje|elején|elejéről|elejére|elejei|kezdete|kezdetén|kora|korai|első napjaiban|első napjai|elej",
         "mid": "közepe|közepén|közepéről|közepe táján|derekán|dereka",
