@@ -44,7 +44,7 @@ def scan_triples(item: str, scan: ScanFile, path: str, title: str) -> list[str]:
                 ("exif:imageLength", number_literal(scan.height)),
                 ("exif:xResolution", number_literal(scan.ppi) if scan.ppi else ""),
                 ("exif:orientation", number_literal(scan.orientation) if scan.orientation != 1 else ""),
-                ("bx:role", literal(scan.role) if scan.role != AS_SCANNED else ""),
+                ("bx:role", literal(scan.role) if scan.role != AS_SCANNED and not scan.area else ""),
                 ("bx:struck", literal(struck) if struck else ""),
             ),
         ),
@@ -52,6 +52,7 @@ def scan_triples(item: str, scan: ScanFile, path: str, title: str) -> list[str]:
         f"{shown} {prefixed('oa:hasSource')} {node} .",
         f"{shown} {prefixed('dcterms:isFormatOf')} {urn(item)} .",
         f"{shown} {prefixed('bx:side')} {literal(scan.side)} .",
+        *([f"{shown} {prefixed('bx:role')} {literal(scan.role)} ."] if scan.role != AS_SCANNED and scan.area else ()),
         *([f"{shown} {prefixed('bx:turn')} {number_literal(scan.turn)} ."] if scan.turn else ()),
         *([f"{shown} {prefixed('bx:corners')} {literal(_in_words(scan.corners))} ."] if scan.corners else ()),
         *(part_triples(shown, Area(*scan.area), (scan.width, scan.height)) if scan.area else ()),
@@ -134,7 +135,8 @@ def shown_of(thing: Thing, item: str) -> Shows:
     turn = int(first_of(thing, "bx:turn") or 0)
     corners = tuple(map(float, first_of(thing, "bx:corners").split()))
     area = AREA_WORDS.read(words) if words else None
-    return SHOWS_WORDS.parse(SHOWS_WORDS.write(Shows(item, first_of(thing, "bx:side"), area, turn, corners)))
+    shows = Shows(item, first_of(thing, "bx:side"), area, turn, corners, first_of(thing, "bx:role"))
+    return SHOWS_WORDS.parse(SHOWS_WORDS.write(shows))
 
 
 def _in_words(numbers: Sequence[float]) -> str:

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from boxlore.core.fields.areas import AREA_WORDS
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import (
+    EARLIER,
     FILE_WORDS,
     LINK_FIRST_SQL,
     LINK_SECOND_SQL,
@@ -135,7 +136,7 @@ def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanF
     rows = db.execute(query, (json.dumps(items),)).fetchall()
     if any(replaces for _, _, replaces, _ in rows):  # one that was turned stays where it was among the others
         rows.sort(key=lambda row: _first_row(db, row[2]) if row[2] else row[3])
-    shows = [(scan, SHOWS_WORDS.read(words)) for scan, words, _, _ in rows]
+    shows = [(scan, shown) for scan, words, _, _ in rows if (shown := SHOWS_WORDS.read(words)).role != EARLIER]
     facts: defaultdict[str, dict[str, str]] = defaultdict(dict)
     query = f"SELECT subject, field, words FROM in_force WHERE subject {_AMONG} ORDER BY subject, row"
     for scan, name, words in db.execute(query, (json.dumps([scan for scan, _ in shows]),)):
@@ -181,7 +182,7 @@ def _scan(ident: str, words_of: dict[str, str], shows: Shows) -> ScanFile:
         ppi=facts.ppi,
         side=shows.side,
         area=shows.area.numbers if shows.area else (),
-        role=words_of.get("role", AS_SCANNED),
+        role=shows.role or words_of.get("role", AS_SCANNED),
         embedded=words_of.get("embedded", ""),
         damaged="looks" in words_of and LOOKS_WORDS.or_none(words_of["looks"]) is None,
         orientation=facts.orientation,

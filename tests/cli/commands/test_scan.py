@@ -47,18 +47,24 @@ def test_a_back_an_altered_version_and_a_better_scan(run, home: Path, tmp_path: 
     assert len(scans(run, home)) == 3
 
 
-def test_one_print_of_a_sheet_is_not_replaced_alone(run, home: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+def test_one_print_of_a_sheet_is_replaced_alone_and_show_tells_what_is_seen(run, home: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     picture(tmp_path / "in" / "sheet.png", (400, 300))
     better = picture(tmp_path / "in" / "better.png")
     table = tmp_path / "in" / "items.csv"
     table.write_text('item,file,area\na,sheet.png,"0,0,0.5,1"\nb,sheet.png,"0.5,0,0.5,1"\n', "utf-8")
     assert run("-c", home, "intake", "--table", table, "--copy", "--yes")[0] == 0
-    code, _, words = run("-c", home, "scan", "replace", "TRA-0002", better)
-    assert code == 2 and "TRA-0002 has a front already, and better.png is another." in words
-    assert "say --" not in words and "write it over that file; then boxlore intake FILE --replace." in words
+    assert run("-c", home, "scan", "altered", "TRA-0002")[0] == 0
+    of_both = [run("-c", home, "show", number)[1] for number in ("TRA-0002", "TRA-0003")]
+    assert "Scan of the front: scans/TRA-0002_f.png  (of it the part 0 0 0.5 1, an altered version)" in of_both[0]
+    assert "Scan of the front: scans/TRA-0002_f.png  (of it the part 0.5 0 0.5 1)" in of_both[1]
+    assert run("-c", home, "scan", "altered", "TRA-0002", "--not")[0] == 0
+    assert run("-c", home, "scan", "replace", "TRA-0002", better)[0] == 0
+    shown = run("-c", home, "show", "TRA-0002")[1]
+    assert "Scan of the front: scans/TRA-0002_f_2.png\n  Scanned before: scans/TRA-0002_f.png\n" in shown
+    assert "File name: sheet.png" in shown and "File name: better.png" in shown
     over = picture(tmp_path / "tamm" / "scans" / "TRA-0002_f.png", (420, 300))
     code, _, words = run("-c", home, "intake", over, "--replace", "--yes")
-    assert code == 0 and "TRA-0002, TRA-0003" in words, words
+    assert code == 0 and "the front of TRA-0003 is this file now" in words, words
 
 
 def test_it_is_turned_and_noted_as_altered(run, home: Path) -> None:  # type: ignore[no-untyped-def]

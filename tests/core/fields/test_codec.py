@@ -111,6 +111,11 @@ BOTH_WAYS: list[tuple[Codec[Any], Any, str]] = [
         Shows(ITEM, "verso", turn=270),
         f'{{"item": "{ITEM}", "side": "verso", "area": null, "turn": 270}}',
     ),
+    (
+        SHOWS_WORDS,
+        Shows(ITEM, "recto", role="altered"),
+        f'{{"item": "{ITEM}", "side": "recto", "area": null, "role": "altered"}}',
+    ),
     (SHOWS_WORDS, Shows(ITEM, "recto"), f'{{"item": "{ITEM}", "side": "recto", "area": null}}'),
     (
         SHOWS_WORDS,
@@ -237,6 +242,7 @@ REFUSALS: list[tuple[Codec[Any], str]] = [
     (FILE_WORDS, '{"path": "a", "sha256": "b", "bytes": true, "width": 1, "height": 1, "media_type": "c"}'),
     (FILE_WORDS, '{"path": "a", "sha256": "b", "bytes": 1, "width": 1, "height": 1, "ppi": "x", "media_type": "c"}'),
     (SHOWS_WORDS, '{"item": "", "side": "recto"}'),
+    (SHOWS_WORDS, '{"item": "a", "side": "recto", "role": "painted"}'),
     (SHOWS_WORDS, '{"item": "a", "side": "recto", "area": "left"}'),
     (SHOWS_WORDS, '{"item": "a", "side": "recto", "turn": 45}'),
     (SHOWS_WORDS, '{"item": "a", "side": "recto", "turn": "90"}'),

@@ -231,7 +231,31 @@ def test_a_scan_is_noted_as_altered_and_back(bare: Callable[[int], Path], tmp_pa
     with open_collection(folder) as collection:
         for altered, role in ((True, "altered"), (True, "altered"), (False, "as-scanned"), (False, "as-scanned")):
             act = collection.act("altered")
-            note_altered(act, of(collection, number).scans[0], altered=altered)
+            record = of(collection, number)
+            note_altered(act, record, record.scans[0], altered=altered)
             act.done()
             assert of(collection, number).scans[0].role == role
         assert scan_meant(of(collection, number)).role == "as-scanned"
+
+
+def test_of_a_sheet_one_print_alone_is_noted_as_altered_and_so_it_is_handed_on(
+    bare: Callable[[int], Path], tmp_path: Path
+) -> None:
+    folder, halves = bare(0), ((0.0, 0.0, 0.5, 1.0), (0.5, 0.0, 0.5, 1.0))
+    path = picture(tmp_path / "in" / "sheet.jpg")
+    plan = [Planned(key=f"{half}", sides=(ScanSide(path, "recto", half),)) for half in halves]
+    with open_collection(folder) as collection:
+        numbers = [one.number for one in take_in(collection, plan, IntakeOptions(copy=True, box="1"))]
+        record = of(collection, numbers[1])
+        act = collection.act("altered")
+        note_altered(act, record, record.scans[0], altered=True)
+        act.done()
+        assert [of(collection, number).scans[0].role for number in numbers] == ["as-scanned", "altered"]
+        transfer(collection, tmp_path / "t")
+        note_altered(act := collection.act("not"), of(collection, numbers[1]), of(collection, numbers[1]).scans[0],
+                     altered=False)  # fmt: skip
+        act.done()
+        assert of(collection, numbers[1]).scans[0].role == "as-scanned"
+    rebuild(tmp_path / "again", tmp_path / "t")
+    with open_collection(tmp_path / "again", write=False) as collection:
+        assert [of(collection, number).scans[0].role for number in numbers] == ["as-scanned", "altered"]

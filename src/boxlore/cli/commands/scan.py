@@ -13,6 +13,7 @@ from boxlore.core.findings import several
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.scans.carried_markers import AWAY, STAY
 from boxlore.tasks.scans.one_scan import damage_words, take_scan
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.markers import Markers
@@ -49,16 +50,35 @@ def add(ctx: click.Context, item: str, file: Path, side: str, altered: bool) -> 
 @click.argument("item")
 @click.argument("file", type=GivenPath(dir_okay=False))
 @_side
+@click.option(
+    "--markers",
+    type=click.Choice([STAY, AWAY]),
+    help="Where FILE has another shape than the picture before: whether its markers stay where they are seen, or are "
+    "taken away (who was named there is told of the item).",
+)
 @click.pass_context
-def replace_it(ctx: click.Context, item: str, file: Path, side: str) -> None:
-    """Copy FILE in as the better scan of that side of ITEM. The earlier file stays where it is, and in the history."""
-    _take(ctx, item, file, side=SIDES[side], better=True)
+def replace_it(ctx: click.Context, item: str, file: Path, side: str, markers: str | None) -> None:
+    """Copy FILE in as the better scan of that side of ITEM. The earlier file stays where it is, and in the history.
+
+    Of a sheet of prints only this one is replaced. Where the scan that is here was lost or damaged on the disk, FILE
+    may also be the same file once more.
+    """
+    _take(ctx, item, file, side=SIDES[side], better=True, markers=markers or "")
 
 
-def _take(ctx: click.Context, item: str, file: Path, *, side: str, altered: bool = False, better: bool = False) -> None:
+def _take(
+    ctx: click.Context,
+    item: str,
+    file: Path,
+    *,
+    side: str,
+    altered: bool = False,
+    better: bool = False,
+    markers: str = "",
+) -> None:
     with open_for_writing(ctx.obj) as collection:
         number = collection.store.number_of(find_item(collection, item).id)
-        result = take_scan(collection, number, file, side=side, altered=altered, better=better)
+        result = take_scan(collection, number, file, side=side, altered=altered, better=better, markers=markers)
         talk.say(output.safe(f"{result.number or number}: {result.why or 'taken in'}."))
         for words in damage_words(collection, number):
             talk.say(output.safe(words))
@@ -91,12 +111,12 @@ def turn(ctx: click.Context, item: str, degrees: str, side: str, altered: bool) 
 def altered(ctx: click.Context, item: str, side: str, is_not: bool) -> None:
     """Note that the scan of ITEM is an altered version: coloured or retouched, so that nobody takes it for the print.
 
-    Every output says so, and the scan that it was made of goes before it.
+    Every output says so, and the scan that it was made of goes before it. Of a sheet of prints only this one is noted.
     """
 
     def change(collection: Collection, ident: str) -> tuple[Act, str]:
         record, act = record_of(collection, ident), collection.act("scan noted as altered")
-        note_altered(act, scan_meant(record, SIDES[side], altered=is_not), altered=not is_not)
+        note_altered(act, record, scan_meant(record, SIDES[side], altered=is_not), altered=not is_not)
         return act, "it counts as it was scanned." if is_not else "it counts as an altered version."
 
     _changed(ctx, item, change)

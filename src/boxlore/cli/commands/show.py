@@ -7,14 +7,18 @@ from boxlore.core.crosswalk import captions, references
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, audience_shown
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.item_record import Conflict, Record
+from boxlore.core.findings import several
+from boxlore.core.records.item_record import ALTERED, Conflict, Record
 from boxlore.core.rules.one_item import damaged_scans, how_to_settle
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.collection.what_scans_show import earlier_files
 from boxlore.tasks.people.evidence import from_nearby
 from boxlore.tasks.sitting.recovering import drafts_of
+from boxlore.tasks.telling.markers import Markers
+from boxlore.tasks.telling.turned_scans import IN_WORDS
 
 
 @click.command()
@@ -81,14 +85,22 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
         ],
         "scans": [
             {
+                "id": scan.id,
                 "path": scan.path,
                 "side": scan.side,
                 "role": scan.role,
                 "turn": scan.turn,
+                "area": list(scan.area) or None,
+                "corners": list(scan.corners) or None,
                 "sha256": scan.sha256,
                 "damaged": scan.damaged,
             }
             for scan in record.scans
+        ],
+        "earlier_files": earlier_files(collection, record),
+        "markers": [
+            {"scan": marker.scan, "number": marker.number, "x": marker.x, "y": marker.y, "name": marker.name or None}
+            for marker in Markers(collection).of(record)
         ],
         "related": [{"kind": relation.kind, "number": relation.number} for relation in record.related],
         "worked_out": (from_nearby(collection, record).edtf or None) if record.date is None else None,
@@ -127,6 +139,26 @@ def _conflict(conflict: Conflict, *, weighed: bool) -> dict[str, object]:
     return {"field": conflict.field, "why": conflict.why, "sides": sides, "weighed": weighed}
 
 
+def _scan_lines(collection: Collection, record: Record) -> None:
+    """The files of the scans, what of each is seen and how, its markers, and which files were there before."""
+    marked = Markers(collection).of(record)
+    for scan in record.scans:
+        of_it = [marker for marker in marked if marker.scan == scan.id]
+        unnamed = ", ".join(str(marker.number) for marker in of_it if not marker.name)
+        words = [
+            f"of it the part {' '.join(f'{part:g}' for part in scan.area)}" if scan.area else "",
+            "straightened between its corners" if scan.corners else "",
+            f"turned by {scan.turn}° to the right" if scan.turn else "",
+            "an altered version" if scan.role == ALTERED else "",
+            several(len(of_it), "marker") if of_it else "",
+            f"not named: {unnamed}" if unnamed else "",
+        ]
+        about = ", ".join(filter(None, words))
+        output.say(f"  Scan of the {IN_WORDS[scan.side]}: {output.safe(scan.path)}{f'  ({about})' if about else ''}")
+    for path in earlier_files(collection, record):
+        output.say(f"  Scanned before: {output.safe(path)}")
+
+
 def _lines(collection: Collection, record: Record) -> None:
     output.say(references.reference(record))
     output.say(output.safe(captions.title(record)))
@@ -141,6 +173,7 @@ def _lines(collection: Collection, record: Record) -> None:
         if person.number:
             kept = output.kept_to(person.told.audience)
             output.say(f"  {person.number}: {output.safe(captions.name_of(person))}{kept}")
+    _scan_lines(collection, record)
     for words in record.audiences:
         output.say(f"  {FIELDS['audience'].label}: {_kept(words)}")
     for conflict in record.conflicts:

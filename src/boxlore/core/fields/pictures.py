@@ -72,13 +72,19 @@ FILE_SHA256_SQL = "json_extract(words, '$.sha256')"
 QUARTERS = (0, 90, 180, 270)
 """By how many degrees a picture may be turned."""
 
+AS_SCANNED, ALTERED = "as-scanned", "altered"
+"""The roles of a scan. An altered version is coloured or retouched: no output may pass it off as the original."""
+EARLIER = "earlier"
+"""The role of a part of a sheet for an item that has a better scan of its own now: it is kept, and shown nowhere."""
+
 
 @dataclass(frozen=True, slots=True)
 class Shows:
     """A scan shows an item: which side of it (`recto`, `verso`), and on which part; None for the whole picture.
 
     `turn` is by how many degrees to the right the keeper turned it, beyond what its file asks for. `corners` are the
-    eight numbers of what lies aslant in that part (see `core.fields.quads`), or none.
+    eight numbers of what lies aslant in that part (see `core.fields.quads`), or none. `role` is that of this part
+    alone, where it is another than that of the scan; '' where it is the same.
     """
 
     item: str
@@ -86,13 +92,15 @@ class Shows:
     area: Area | None = None
     turn: int = 0
     corners: tuple[float, ...] = ()
+    role: str = ""
 
 
 def _write_shows(shows: Shows) -> str:
     area = list(shows.area.numbers) if shows.area else None
     turned = {"turn": shows.turn} if shows.turn else {}
     aslant = {"corners": list(shows.corners)} if shows.corners else {}
-    return as_json({"item": shows.item, "side": shows.side, "area": area, **turned, **aslant})
+    role = {"role": shows.role} if shows.role else {}
+    return as_json({"item": shows.item, "side": shows.side, "area": area, **turned, **aslant, **role})
 
 
 def _parse_shows(words: str) -> Shows:
@@ -101,10 +109,11 @@ def _parse_shows(words: str) -> Shows:
     if not isinstance(numbers, list) or not isinstance(corners, list):
         raise ValueError(words)
     turn = facts.whole("turn", 0)
-    if turn not in QUARTERS:
+    role = facts.text("role") if "role" in facts else ""
+    if turn not in QUARTERS or role not in ("", AS_SCANNED, ALTERED, EARLIER):
         raise ValueError(words)
     area = area_of(numbers) if numbers else None
-    return Shows(one_word(facts.text("item")), facts.text("side"), area, turn, _aslant(corners, area))
+    return Shows(one_word(facts.text("item")), facts.text("side"), area, turn, _aslant(corners, area), role)
 
 
 def _aslant(numbers: list[object], area: Area | None) -> tuple[float, ...]:
@@ -121,8 +130,8 @@ def _aslant(numbers: list[object], area: Area | None) -> tuple[float, ...]:
 SHOWS_WORDS: Codec[Shows] = Codec(
     "picture of an item", 'Write a JSON object with "item", "side" and "area".', _write_shows, _parse_shows
 )
-"""A JSON object; `area` is null, missing or an empty list for the whole picture, `turn` is missing where it is 0, and
-`corners` where nothing lies aslant."""
+"""A JSON object; `area` is null, missing or an empty list for the whole picture, `turn` is missing where it is 0,
+`corners` where nothing lies aslant, and `role` where it is that of the scan."""
 
 SHOWS_ITEM_SQL = "json_extract(words, '$.item')"
 """SQLite: the item that a scan shows."""

@@ -10,6 +10,8 @@ from dataclasses import field as starts
 from boxlore.core.dates.conflicts import doubted, one_of
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.fields.pictures import ALTERED as ALTERED
+from boxlore.core.fields.pictures import AS_SCANNED as AS_SCANNED
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.conflicts import common_place
 from boxlore.core.places.reading import Place, PlaceReading
@@ -127,10 +129,6 @@ class PersonShown:
     def is_there(self) -> bool:
         """Whether somebody is meant: not by words that may be nobody's; but at a marker there is somebody, whoever."""
         return bool(self.number) or not self.in_question
-
-
-AS_SCANNED, ALTERED = "as-scanned", "altered"
-"""The roles of a scan. An altered version is coloured or retouched: no output may pass it off as the original."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -19,6 +19,7 @@ from boxlore.core.fields.pictures import (
     CAME_FROM_WORDS,
     FILE_WORDS,
     LINK_WORDS,
+    LOOKS_WORDS,
     SHOWS_WORDS,
     FileFacts,
     Link,
@@ -39,12 +40,13 @@ from boxlore.disk.writing import could_not
 from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.scans.carried_markers import carry_markers
 from boxlore.tasks.scans.damage import looks_words
 from boxlore.tasks.scans.given_files import in_utf_8, readable
 from boxlore.tasks.scans.later_scans import Sides, came_from, row_came_from
 from boxlore.tasks.scans.own_outputs import OwnOutputs
 from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide, split_suffix
-from boxlore.tasks.scans.replaced_scans import ScansHere, restate, written_over
+from boxlore.tasks.scans.replaced_scans import ScansHere, Stood, part_gives_way, restate, written_over
 from boxlore.tasks.scans.what_files_say import WhatFilesSay
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.turned_scans import IN_WORDS
@@ -83,8 +85,9 @@ class IntakeOptions:
     `backs` says what becomes of sides that come later than the others: `ask` joins where it is sure and leaves what is
     unsure, `join` joins also what is unsure if it can be only one item, `apart` makes items of them. `answers` are the
     keeper's, key in the plan -> whether it joins. With `own` what Boxlore itself made of scans is taken too; with
-    `replace` a file takes the place of the scan that it lies in the place of, or is called by the number of. `if_there`
-    is said of a file of a side that has a scan already: what can be done, without `replace`.
+    `replace` a file takes the place of the scan that it lies in the place of, or is called by the number of; `markers`
+    then says what becomes of those on a picture of another shape (`carried_markers`). `if_there` is said of a file of a
+    side that has a scan already: what can be done, without `replace`.
     """
 
     copy: bool = False
@@ -95,6 +98,7 @@ class IntakeOptions:
     backs: str = "ask"
     own: bool = False
     replace: bool = False
+    markers: str = ""
     answers: Mapping[str, bool] = field(default_factory=dict)
     if_there: str = "If it is a better scan of it, say --replace; if it is of another original, say --backs apart."
 
@@ -148,8 +152,8 @@ class _IntakeRun:
     """(side, what its file says) of each scan of the item at hand that is new."""
     taken: list[tuple[str, ScanSide]] = field(default_factory=list)
     """(item id, side) of all that this run has taken."""
-    replaced: set[str] = field(default_factory=set)
-    """The ids of the scans whose place a file has taken in this run."""
+    replaced: set[Stood] = field(default_factory=set)
+    """The scans, and the parts of scans, whose place a file has taken in this run."""
     numbers: dict[str, str] = field(default_factory=dict)
     known: dict[str, Subject] = field(default_factory=dict)
     """The key in the plan -> the item that was made of that row before."""
@@ -286,6 +290,8 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
             return IntakeResult(readable(planned.key), "own", why=f"{readable(own_files)} that Boxlore made itself")
         digests = [(side, digest) for side, digest in digests if side not in ours]
     known_ids = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
+    if run.options.replace and (healed := _lost(run, digests, known_ids)):
+        return _replaced(run, planned, digests, healed)
     if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
         number = store.shown_on(known_ids[0], ())
         why = f"a picture of the same bytes is here already{f', as {number}' if number else ''}"
@@ -327,24 +333,24 @@ def _in_words(side: ScanSide) -> str:
     return f"{'altered version of the ' if side.role != AS_SCANNED else ''}{IN_WORDS[side.side]}"
 
 
-def _in_place_of(run: _IntakeRun, planned: Planned, known_ids: Sequence[str]) -> dict[ScanSide, str]:
-    """The new sides that take the place of a scan, each with its id. Raises WrongUse for a file that lies where a scan
-    lies and is another, unless the options say that it replaces it."""
-    in_place: dict[ScanSide, str] = {}
+def _in_place_of(run: _IntakeRun, planned: Planned, known_ids: Sequence[str]) -> dict[ScanSide, Stood]:
+    """The new sides that take the place of a scan, or of a part of one, each with that. Raises WrongUse for a file that
+    lies where a scan lies and is another, unless the options say that it replaces it."""
+    in_place: dict[ScanSide, Stood] = {}
     for side, known_id in zip(planned.sides, known_ids, strict=True):
         if known_id or _relative(side.path, run.collection.folder) in run.sides.damaged:
             continue
-        scan = run.here.lies_there(side)
-        if scan and not run.options.replace:
-            raise written_over(side.path, run.here.numbers(scan))
-        if run.options.replace and (scan := scan or run.here.called_so(planned, side)):
-            if scan in run.replaced:
+        stood = run.here.lies_there(side)
+        if stood and not run.options.replace:
+            raise written_over(side.path, run.here.numbers(stood))
+        if run.options.replace and (stood := stood or run.here.called_so(planned, side)):
+            if stood in run.replaced:
                 raise WrongUse(
-                    f"{side.path.name} would take the place of the scan of {run.here.numbers(scan)}, "
+                    f"{side.path.name} would take the place of the scan of {run.here.numbers(stood)}, "
                     "as another file has just done.",
                     "Take in the one that is to stay alone.",
                 )
-            in_place[side] = scan
+            in_place[side] = stood
     new = [side for side, known_id in zip(planned.sides, known_ids, strict=True) if not known_id]
     if in_place and (others := [side.path.name for side in new if side not in in_place]):
         raise WrongUse(
@@ -354,27 +360,74 @@ def _in_place_of(run: _IntakeRun, planned: Planned, known_ids: Sequence[str]) ->
     return in_place
 
 
+def _lost(run: _IntakeRun, digests: Iterable[tuple[ScanSide, str]], known_ids: Iterable[str]) -> dict[ScanSide, Stood]:
+    """The sides whose bytes are known, and of which the file that is noted is gone, or is not as it was."""
+    return {
+        side: Stood(known)
+        for (side, digest), known in zip(digests, known_ids, strict=True)
+        if known and digest not in run.scans and not run.here.is_whole(known, digest)
+    }
+
+
 def _replaced(
-    run: _IntakeRun, planned: Planned, digests: Iterable[tuple[ScanSide, str]], in_place: Mapping[ScanSide, str]
+    run: _IntakeRun, planned: Planned, digests: Iterable[tuple[ScanSide, str]], in_place: Mapping[ScanSide, Stood]
 ) -> IntakeResult:
-    """Let new files take the place of scans. What they say is told of the item; all else of it stays."""
+    """Let new files take the place of scans, or of parts of them. What the files say, and how they are called, is told
+    of the items; all else of these stays."""
     numbers: dict[str, str] = {}
     for side, digest in digests:
-        if scan := in_place.get(side):
-            number = run.here.numbers(scan)
-            lies_here = bool(run.here.lies_there(side))
-            file, path = _file(run, side, digest, number.partition(",")[0], lies_here=lies_here)
-            embedded = words_struck(digest) if digest in run.struck else embedded_in(path)
-            looks = looks_words(run.collection, file.path)
-            told = {"file": FILE_WORDS.write(file), "embedded": embedded, "looks": looks}
-            restate(run.act, run.collection, scan, told)
-            run.scans[digest] = scan
-            run.fresh.append((digest, path if run.options.copy and not lies_here else None))
-            numbers[number] = IN_WORDS[side.side]
+        if stood := in_place.get(side):
+            numbers[run.here.numbers(stood)] = IN_WORDS[side.side]
+            if stood.item:
+                _instead_of_part(run, side, digest, stood)
+            else:
+                _instead_of_scan(run, side, digest, stood)
+            says = WhatFilesSay(run.collection, run.teller, run.act)
+            for item in (stood.item,) if stood.item else run.here.shown.get(stood.scan, ()):
+                this_side = replace(planned, sides=(side,), fields={})
+                says.tell(Subject(Kind.ITEM, item), this_side, run.said, is_new=False)
+            run.said.clear()
     run.replaced.update(in_place.values())
     words = " and ".join(f"the {side} of {number}" for number, side in numbers.items())
     turned = "".join(dict.fromkeys(map(run.here.turned, in_place.values())))
     return IntakeResult(readable(planned.key), "replaced", next(iter(numbers)), f"{words} is this file now{turned}")
+
+
+def _instead_of_scan(run: _IntakeRun, side: ScanSide, digest: str, stood: Stood) -> None:
+    """Note of a scan that its file is another now."""
+    lies_here = bool(run.here.lies_there(side))
+    file, path = _file(run, side, digest, run.here.numbers(stood).partition(",")[0], lies_here=lies_here)
+    run.fresh.append((digest, path if run.options.copy and not lies_here else None))
+    looks = _whole_looks(run, file)
+    if item := next(iter(run.here.shown_whole(stood.scan)), ""):
+        carry_markers(run.act, run.collection, item, stood.scan, stood.scan, file, run.options.markers)
+    embedded = words_struck(digest) if digest in run.struck else embedded_in(path)
+    told = {"file": FILE_WORDS.write(file), "embedded": embedded, "looks": looks}
+    restate(run.act, run.collection, stood.scan, told)
+    run.scans[digest] = stood.scan
+    run.said.append((side, embedded))
+
+
+def _whole_looks(run: _IntakeRun, file: FileFacts) -> str:
+    """How a file looks that is to take the place of a scan. Raises CouldNot for one that is cut off or broken."""
+    looks = looks_words(run.collection, file.path)
+    if looks and LOOKS_WORDS.read(looks) is None:
+        raise CouldNot(
+            "This file is cut off or broken, so it takes the place of no scan.",
+            "Copy it again from where it comes.",
+        )
+    return looks
+
+
+def _instead_of_part(run: _IntakeRun, side: ScanSide, digest: str, stood: Stood) -> None:
+    """Take in a scan of its own for what was a part of another, which shows that item no more."""
+    number = run.here.numbers(stood)
+    scan, file = _new_scan(run, side, digest, number)
+    _whole_looks(run, file)
+    carry_markers(run.act, run.collection, stood.item, stood.scan, scan, file, run.options.markers)
+    part_gives_way(run.act, run.collection, stood)
+    run.act.state(Subject(Kind.SCAN, scan), "shows", SHOWS_WORDS.write(Shows(stood.item, side.side)))
+    run.note(stood.item, number, Planned(key=number, sides=(side,)))
 
 
 def _own_sides(run: _IntakeRun, digests: Sequence[tuple[ScanSide, str]]) -> dict[ScanSide, str]:
@@ -528,8 +581,10 @@ def _check_words(options: IntakeOptions, planned: Planned) -> None:
 
 def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: str) -> str:
     """The scan's id: `known_id` if its bytes are known, else a new scan, registered with what its file says."""
-    if known_id:
-        return known_id
+    return known_id or _new_scan(run, side, digest, number)[0]
+
+
+def _new_scan(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> tuple[str, FileFacts]:
     file, path = _file(run, side, digest, number)
     scan = run.act.new(Kind.SCAN)
     if side.role != AS_SCANNED:
@@ -542,7 +597,7 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
     run.said.append((side, embedded))
     run.scans[digest] = scan.id
     run.fresh.append((digest, path if run.options.copy else None))
-    return scan.id
+    return scan.id, file
 
 
 def _file(

@@ -81,6 +81,8 @@ class Sides:
                 self.damaged.add(FILE_WORDS.read(facts["file"][-1]).path)
             for words in facts.get("shows", ()):
                 shows = SHOWS_WORDS.read(words)
+                if shows.role:  # an altered part of a sheet, or one that a better scan came for
+                    continue
                 if damaged:
                     self._named[came.name, _OPPOSITE[shows.side]].append((came.folder, shows.item))
                 else:

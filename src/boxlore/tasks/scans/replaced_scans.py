@@ -3,25 +3,36 @@
 The scan keeps its id, and so what it shows, its part of a sheet and its markers; what is noted of its file takes the
 place of what was, which stays in the history. Nothing is deleted. Which scan is meant is told by the file: it lies
 where that scan lies, for it was written over; or it is called by an item's number, as a table's row may be, and that
-item has one scan of that side which shows it alone.
+item has one scan of that side. Where that is a part of a sheet, or of anything else, the file becomes a scan of its
+own, and the part is kept as the earlier one: the sheet shows others. So does a file of which the bytes are known, and
+of which what lies in the collection is gone, or is not as it was.
 """
 
 import os
 from collections import defaultdict
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.pictures import SHOWS_WORDS
+from boxlore.core.fields.pictures import EARLIER, SHOWS_WORDS
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.disk.digests import sha256_of
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.what_scans_show import shown_by
 from boxlore.tasks.scans.pairing import Planned, ScanSide, split_suffix
+
+
+@dataclass(frozen=True, slots=True)
+class Stood:
+    """What a file takes the place of: a scan (its id), or where `item` is given, the part that shows that item."""
+
+    scan: str
+    item: str = ""
 
 
 @dataclass
@@ -38,14 +49,20 @@ class ScansHere:
         return {os.path.normpath(os.path.join(folder, facts.path)): ident for ident, facts in scans}
 
     @cached_property
-    def of_side(self) -> Mapping[tuple[str, str], list[str]]:
-        """(item id, side) -> the scans of it that show it alone, as it was scanned."""
-        made = {ident for ident, _, role in self.collection.store.words_of(["role"]) if role != AS_SCANNED}
-        sides: dict[tuple[str, str], list[str]] = defaultdict(list)
-        for scan, shown in self.shown.items():
-            if len(shown) == 1 and scan not in made:
-                ((item, side),) = shown.items()
-                sides[item, side].append(scan)
+    def paths(self) -> Mapping[str, Path]:
+        """Scan id -> where its file was noted."""
+        return {ident: self.collection.folder / facts.path for ident, facts in self.collection.store.scans()}
+
+    @cached_property
+    def of_side(self) -> Mapping[tuple[str, str], list[Stood]]:
+        """(item id, side) -> what shows it as it was scanned: scans, and parts of scans."""
+        made = {ident: role for ident, _, role in self.collection.store.words_of(["role"])}
+        sides: dict[tuple[str, str], list[Stood]] = defaultdict(list)
+        for scan, _, words in self.collection.store.words_of(["shows"]):
+            shows = SHOWS_WORDS.read(words)
+            alone = shows.area is None and len(self.shown.get(scan, ())) == 1
+            if (shows.role or made.get(scan, AS_SCANNED)) == AS_SCANNED:
+                sides[shows.item, shows.side].append(Stood(scan, "" if alone else shows.item))
         return sides
 
     @cached_property
@@ -54,24 +71,38 @@ class ScansHere:
         items: dict[str, dict[str, str]] = defaultdict(dict)
         for scan, _, words in self.collection.store.words_of(["shows"]):
             shows = SHOWS_WORDS.read(words)
-            items[scan][shows.item] = shows.side
+            if shows.role != EARLIER:
+                items[scan][shows.item] = shows.side
         return items
 
-    def numbers(self, scan: str) -> str:
-        """The numbers of the items that a scan shows."""
-        return ", ".join(self.collection.store.number_of(item) for item in self.shown.get(scan, ()))
+    def shown_whole(self, scan: str) -> list[str]:
+        """The items (ids) that all of a scan shows."""
+        return [shows.item for _, shows in shown_by(self.collection, scan) if shows.area is None]
 
-    def turned(self, scan: str) -> str:
+    def is_whole(self, scan: str, digest: str) -> bool:
+        """Whether the file of a scan lies where it was noted, with these bytes."""
+        path = self.paths[scan]
+        return path.is_file() and sha256_of(path) == digest
+
+    def numbers(self, stood: Stood) -> str:
+        """The numbers of the items that are shown there."""
+        items = (stood.item,) if stood.item else self.shown.get(stood.scan, ())
+        return ", ".join(map(self.collection.store.number_of, items))
+
+    def turned(self, stood: Stood) -> str:
         """What is said where the keeper turned a scan whose place another takes: that one may stand upright itself."""
-        turn = next((shows.turn for _, shows in shown_by(self.collection, scan) if shows.turn), 0)
-        return f", seen turned by {turn}° as the one before was: look whether that is right" if turn else ""
+        turn = next((shows.turn for _, shows in shown_by(self.collection, stood.scan) if shows.turn), 0)
+        if stood.item or not turn:
+            return ""
+        return f", seen turned by {turn}° as the one before was: look whether that is right"
 
-    def lies_there(self, side: ScanSide) -> str:
-        """The id of the scan whose file lies where this one does; '' for none."""
-        return self.by_path.get(str(side.path.resolve()), "")
+    def lies_there(self, side: ScanSide) -> Stood | None:
+        """The scan whose file lies where this one does."""
+        scan = self.by_path.get(str(side.path.resolve()))
+        return Stood(scan) if scan else None
 
-    def called_so(self, planned: Planned, side: ScanSide) -> str:
-        """The id of the scan that a file is to replace by the number that it, or its row, is called by; '' for none.
+    def called_so(self, planned: Planned, side: ScanSide) -> Stood | None:
+        """What a file is to replace by the number that it, or its row, is called by; None for nothing.
 
         Raises WrongUse where several may be meant.
         """
@@ -83,7 +114,7 @@ class ScansHere:
                 f"{name} has {several(len(scans), 'scan')} of that side, and {side.path.name} may be in place of any.",
                 "Write it over the file of the one that it is better than, and take that file in with --replace.",
             )
-        return scans[0] if scans else ""
+        return scans[0] if scans else None
 
 
 def restate(act: Act, collection: Collection, scan: str, told: Mapping[str, str]) -> None:
@@ -94,6 +125,14 @@ def restate(act: Act, collection: Collection, scan: str, told: Mapping[str, str]
         if words:
             source = {"source": Source(Said.FILE)} if name == "embedded" else {}
             act.state(about, name, words, replaces=before.get(name, ""), **source)
+
+
+def part_gives_way(act: Act, collection: Collection, stood: Stood) -> None:
+    """Note that a part of a scan is the earlier picture of an item: it is kept, and shown nowhere."""
+    for statement, shows in shown_by(collection, stood.scan):
+        if shows.item == stood.item and shows.role != EARLIER:
+            earlier = replace(shows, role=EARLIER)
+            act.state(statement.subject, "shows", SHOWS_WORDS.write(earlier), replaces=statement.id)
 
 
 def written_over(path: Path, numbers: str) -> WrongUse:

@@ -144,7 +144,8 @@ def _one_scan(collection: Collection, answers: FormAnswers, progress: Progress) 
         given_file(collection, answers["file"]),
         side="verso" if answers["what"] == "back" else "recto",
         altered=answers["what"] == "altered",
-        better=answers["better"] == "yes",
+        better=answers["better"] != "no",
+        markers=answers["better"] if answers["better"] in ("stay", "away") else "",
     )
     return [f"{number}: {result.why or 'taken in'}.", *damage_words(collection, number)]
 
@@ -272,7 +273,8 @@ TASKS = {
             Blank("what", "What does it show?", "front",
                   choices=(("front", "its front"), ("back", "its back"), ("altered", "coloured or retouched"))),
             Blank("better", "In the place of the scan that is there?", "no", "The earlier file stays where it is.",
-                  choices=YES_NO),
+                  choices=(*YES_NO, ("stay", "yes; of another shape: its markers stay"),
+                           ("away", "yes; of another shape: its markers go, their names stay"))),
         ],
         _one_scan,
         writes=True,
