@@ -67,6 +67,25 @@ def test_three_items_are_told_line_by_line(collection: Collection) -> None:
     assert said[-1] == "Everything is kept."
 
 
+def test_who_tells_is_asked_where_it_is_not_said(collection: Collection) -> None:
+    """By a number, a name, or nobody: then the keeper."""
+
+    def begun(lines: str) -> tuple[Sitting, list[str]]:
+        said: list[str] = []
+        told = iter(lines.split("\n"))
+        sitting = Sitting(collection)
+        sit_plain(sitting, Showing(collection=collection), lambda: next(told, None), said.append, asks=True)
+        return sitting, said
+
+    sitting, said = begun("\n.quit")
+    assert sitting.myself and "You tell, as the keeper." in said and "1. Ellen Rourke" not in said
+    sitting, said = begun("7\nEllen Rourke\n.quit")
+    assert sitting.narrator == "Ellen Rourke" and "There is no such number. Say a name, or an empty line." in said
+    assert "Nobody here was called “Ellen Rourke”, so Ellen Rourke is a new person now." in said
+    sitting, said = begun("1\n.quit")
+    assert sitting.narrator == "Ellen Rourke" and "1. Ellen Rourke" in said and "Ellen Rourke tells." in said
+
+
 def test_items_are_found_listed_and_turned_to(collection: Collection) -> None:
     _, said = sit(
         collection,
@@ -100,7 +119,7 @@ def test_what_is_known_of_an_item_is_said_before_its_question(collection: Collec
     teller.tell(item, "place", "Reval", Telling())
     _, said = sit(collection, "A harbour.\n.read\n\n\n\n.quit")
     assert said[0] == "Nobody here was called “Ellen Rourke”, so Ellen Rourke is a new person now."
-    assert said[2:4] == ["", "TRA-0001, 1 of 3. no box yet."]
+    assert said[2:5] == ["Ellen Rourke tells.", "", "TRA-0001, 1 of 3. no box yet."]
     assert "Care, before the picture: A funeral. Ask first." in said
     assert any(line.startswith("Told so far: ") and "Reval" in line for line in said)
     question = "Tell me about this photograph."
@@ -277,12 +296,18 @@ def test_nobody_to_ask(collection: Collection) -> None:
     assert not any(line.startswith("Consent to ask") for line in said)
 
 
-@pytest.mark.parametrize("line", ["?", "help", "Quit"])
+@pytest.mark.parametrize("line", ["?", "help", "Quit", "q"])
 def test_a_question_mark_is_not_known_and_a_forgotten_full_stop_is_no_answer(collection: Collection, line: str) -> None:
     sitting, said = sit(collection, f"The regatta.\n{line}\n")
     kept = record(sitting, 1)
     assert [one.words for one in kept.all("person")] == []  # type: ignore[attr-defined]
-    assert any(words in ("Asked, not known.",) or words.startswith("Did you mean .") for words in said)
+    assert any(words.startswith(("Asked, not known.", "Did you mean .")) for words in said)
+
+
+def test_a_question_mark_takes_no_answers_place(collection: Collection) -> None:
+    sitting, said = sit(collection, "The regatta.\n.read\n?\n.quit")
+    assert "There is an answer here already. ? is for when there is nothing to say; .help for help." in said
+    assert not record(sitting, 1).not_known
 
 
 def test_an_order_right_after_a_story_means_that_story(collection: Collection) -> None:

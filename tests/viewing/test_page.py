@@ -110,7 +110,6 @@ def test_it_comes_back_by_itself(browser: Any, keeper: Any) -> None:
         page.wait_for("document.body && document.body.dataset.shown")
         port, key = first.address.port, first.key
     page.wait_for("document.getElementById('state').textContent.startsWith('Waiting')")
-    keeper.showing._closed = False
     again = Server(keeper.showing, "127.0.0.1", port)
     again.key = key
     thread = threading.Thread(target=again.serve, daemon=True)
@@ -119,7 +118,6 @@ def test_it_comes_back_by_itself(browser: Any, keeper: Any) -> None:
     page.wait_for("document.getElementById('heading').textContent.startsWith('TRA-0002')")
     assert page.ask("document.getElementById('state').textContent") == ""
     page.close()
-    keeper.showing.close()
     again.stop(thread)
     again.server_close()
 

@@ -14,6 +14,7 @@ from typing import Any
 import pytest
 from PIL import Image
 
+from boxlore.cli.commands.sit import shown
 from boxlore.core.errors import CouldNot
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.telling.statements import Teller, Telling
@@ -228,6 +229,35 @@ def test_events_follow(server: Server, caller: Caller, keeper: Any) -> None:
         assert told()["number"] == "TRA-0002"
         keeper.showing.say("A rest.")
         assert told()["message"] == "A rest."
+
+
+def test_the_page_on_the_network_is_closed_when_this_machine_is_chosen(
+    keeper: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """And the page of this machine goes on meanwhile. 127.0.0.2 stands for the address on the network here."""
+    monkeypatch.setattr(module, "of_this_machine", lambda: "127.0.0.2")
+    with shown(lan=True, page=True) as showing:
+        showing.collection = keeper.showing.collection
+        showing.opening()
+        abroad, code = showing.address, showing.code
+        host = abroad.removeprefix("http://").partition("/")[0]
+        line = HTTPConnection(host, timeout=10)
+        line.request("GET", "/" + abroad.rpartition("/")[2])
+        kept = line.getresponse()
+        assert kept.status == 303 and kept.read() == b""
+        showing.to_network(False)
+        assert abroad.startswith("http://127.0.0.2:") and code
+        assert showing.address.startswith("http://127.0.0.1:") and not showing.code
+        assert line.sock.recv(1) == b""  # the connection that was let in is closed too
+        line.close()
+        with pytest.raises(ConnectionRefusedError):
+            line.connect()
+        here = showing.address
+        showing.to_network(True)
+        assert showing.address.startswith("http://127.0.0.2:") and showing.code
+        showing.to_network(False)
+        assert showing.address == here
+    assert not showing.address
 
 
 def test_a_port_that_cannot_be_had_is_said(keeper: Any, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -7,13 +7,18 @@ from contextlib import AbstractContextManager, nullcontext
 from boxlore.cli import plain_choices, plain_names, plain_statements, plain_steps
 from boxlore.cli.output import safe
 from boxlore.cli.plain_sitting import Plain, PlainOrder, Say
+from boxlore.core.errors import BoxloreError
 from boxlore.core.findings import several
 from boxlore.core.sitting.stages import Step
 from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import course
+from boxlore.tasks.sitting.beginning import known_tellers
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.tellers_page import Showing
+
+MOST_TELLERS = 9
+"""So many of those who told before are offered, those who told last."""
 
 _SURE = tuple(str(sureness) for sureness in Sure if sureness is not Sure.NOT_KNOWN)
 
@@ -76,10 +81,12 @@ def sit_plain(
     listen: Callable[[], str | None],
     say: Say,
     hearing: Callable[[], AbstractContextManager[None]] = nullcontext,
+    *,
+    asks: bool = False,
 ) -> None:
     """Hold a sitting until `.quit` or the end of the input. `listen` returns the next line, or None at the end.
 
-    Each line is obeyed within a `hearing`.
+    Each line is obeyed within a `hearing`. `asks`: it is asked first who tells, where that is not said.
     """
     recovered = sitting.begin()
     listing = Listing(sitting.collection)
@@ -95,8 +102,33 @@ def sit_plain(
         say(sitting.prompts_fault)
     if showing.address:
         say(f"Page for the teller: {showing.address}")
+    if asks and sitting.writable and not sitting.id:
+        _ask_who_tells(sitting, listen, lambda words: say(safe(words)))
     plain = Plain(sitting, listing, showing, lambda words: say(safe(words)), ORDERS)
     plain.begin()
     while not plain.over and (line := listen()) is not None:
         with hearing():
             plain.hear(line)
+
+
+def _ask_who_tells(sitting: Sitting, listen: Callable[[], str | None], say: Say) -> None:
+    """Ask who tells today, until it is said; an empty line leaves it to the keeper."""
+    tellers = sorted(known_tellers(sitting.collection)[:MOST_TELLERS], key=lambda teller: teller.place)
+    say("Who tells today? Say a number or a whole name; an empty line: you, as the keeper.")
+    for number, teller in enumerate(tellers, 1):
+        say(f"{number}. {teller.name}")
+    while (line := listen()) is not None and (words := line.strip()):
+        is_number = words.isascii() and words.isdigit()
+        if is_number and not 1 <= int(words) <= len(tellers):
+            say("There is no such number. Say a name, or an empty line.")
+            continue
+        try:
+            sitting.start_with(tellers[int(words) - 1].name if is_number else words)
+        except BoxloreError as error:
+            say(str(error))
+            continue
+        for sentence in sitting.teller.unsaid:
+            say(sentence)
+        say(".agreement reads out what to agree on, and notes it.")
+        return
+    sitting.nobody(myself=True)

@@ -41,8 +41,9 @@ Say = Callable[[str], None]
 PlainOrder = Callable[["Plain", str], None]
 
 
-ALONE = ("help", "quit", "exit", "undo")
-"""Orders that are often typed without their full stop. Such a word alone is asked about, and not kept as an answer."""
+ALONE = {"help": "help", "quit": "quit", "exit": "quit", "undo": "undo"}
+"""Orders that are often typed without their full stop, as the word typed and the order. Such a word alone, or a letter
+with which one begins, is asked about, and not kept as an answer."""
 
 
 @dataclass(slots=True)
@@ -86,6 +87,7 @@ class Plain:
     def begin(self) -> None:
         """Say how this works, then the first item."""
         self.say("One line is one answer. An empty line goes on. .help says what else there is; .quit leaves.")
+        self.say(f"{self.sitting.teller_named} tells." if self.sitting.id else "You tell, as the keeper.")
         if not self.sitting.writable:
             self.say(f"For reading only: {self.sitting.collection.store.why_read_only} Nothing can be kept.")
         if due := course.consent_due(self.sitting):
@@ -165,8 +167,8 @@ class Plain:
                 self._order(words)
             elif words == "?":
                 self.not_known("")
-            elif words.casefold() in ALONE:
-                self.say(f"Did you mean .{words.casefold()}? That word alone is not kept as an answer.")
+            elif meant := _order_meant(words):
+                self.say(f"Did you mean .{meant}? “{words}” alone is not kept as an answer; ..{words} keeps it.")
             elif self.sitting.writable and (self._takes_number(words) or self._takes_date(words)):
                 pass  # it settled what was asked before
             elif words:
@@ -333,10 +335,12 @@ class Plain:
         self.say("Set aside.")
 
     def not_known(self, _: str) -> None:
-        """Keep that this was asked and the teller does not know."""
+        """Keep that this was asked and the teller does not know; of what the teller has answered that cannot be so."""
+        if self.sitting.own(self.record, self.prompt) is not None:
+            raise WrongUse("There is an answer here already.", "? is for when there is nothing to say; .help for help.")
         self.sitting.not_known(self.record, self.prompt)
         self.read_again()
-        self.say("Asked, not known.")
+        self.say("Asked, not known. .undo takes it back.")
         self._next_question()
 
     def help(self, _: str) -> None:
@@ -348,6 +352,12 @@ class Plain:
         """End the sitting."""
         self.over = True
         self.say("Everything is kept.")
+
+
+def _order_meant(words: str) -> str:
+    """The order that a word typed without its full stop may mean; '' where it is an answer."""
+    typed = words.casefold()
+    return next((order for word, order in ALONE.items() if typed == word or typed == word[0]), "")
 
 
 def _understood(view: StatementView, way: FamilyWay) -> str:

@@ -80,6 +80,12 @@ class Connections:
             for line in [each for each, known in self._open.items() if known.until is not None and known.until < now]:
                 self._cut(line)
 
+    def close_all(self) -> None:
+        """Close every one: the page is served no more."""
+        with self._lock:
+            for line in list(self._open):
+                self._cut(line)
+
     def _set(self, line: socket.socket, until: float | None) -> None:
         with self._lock:
             known = self._open.get(line)

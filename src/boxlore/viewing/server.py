@@ -91,12 +91,20 @@ class Server(ThreadingHTTPServer):
             self.handle_request()
             self.connections.close_late()
 
+    @property
+    def is_over(self) -> bool:
+        """Whether nobody is answered any more."""
+        return self._over
+
     def stop(self, serving: threading.Thread) -> None:
-        """Let the thread that serves end at once: a connection wakes it. The keeper leaves without a wait."""
+        """Let the thread that serves end at once: a connection wakes it. The keeper leaves without a wait, and whoever
+        looked is let go."""
         self._over = True
         with suppress(OSError), socket.create_connection((self.address.host, self.address.port), timeout=1):
             pass
         serving.join()
+        self.connections.close_all()
+        self.showing.wake()
 
     def process_request(self, request: Any, client_address: Any) -> None:
         if not self.connections.enter(request, client_address[0]):
@@ -286,8 +294,8 @@ class Handler(BaseHTTPRequestHandler):
             self.close_connection = True
             self.wfile.write(b"retry: 1000\n\n")
             version = -1
-            while not self.server.showing.closed:
-                view = self.server.showing.wait(version, BEAT)
+            while not self.server.is_over:
+                view = self.server.showing.wait(version, BEAT, lambda: self.server.is_over)
                 version = view.version if view else version
                 self.wfile.write(as_event(view) if view else b": here\n\n")
 
@@ -331,9 +339,10 @@ def as_event(view: View) -> bytes:
 
 @contextmanager
 def serving(showing: Showing, *, lan: bool = False) -> Iterator[Server]:
-    """Serve the page while the block runs; sets `address` and `code` (a QR code) of `showing`.
+    """Serve the page while the block runs; sets `address` and `code` of `showing`, which are as before after it.
 
-    `lan` serves it to the local network. Raises CouldNot when it cannot be served.
+    `lan` serves it to the local network, with a QR code of the address: a camera beside this machine could do nothing
+    with one that only this machine answers. Raises CouldNot when it cannot be served.
     """
     host = of_this_machine() if lan else LOOPBACK
     try:
@@ -342,11 +351,12 @@ def serving(showing: Showing, *, lan: bool = False) -> Iterator[Server]:
         raise CouldNot(f"The viewing page cannot be served at {host}.", "Try it with --no-viewing.") from error
     thread = threading.Thread(target=server.serve, name="boxlore-viewing", daemon=True)
     thread.start()
+    before = showing.address, showing.code
     showing.address = server.address.link(server.key)
-    showing.code = in_half_blocks(showing.address)
+    showing.code = in_half_blocks(showing.address) if lan else ""
     try:
         yield server
     finally:
-        showing.close()
+        showing.address, showing.code = before
         server.stop(thread)
         server.server_close()

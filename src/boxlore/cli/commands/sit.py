@@ -64,16 +64,20 @@ def hold(
 def shown(*, lan: bool, page: bool) -> Iterator[Showing]:
     """Context: what is out, and (`page`) the server of the teller's page, which begins when the screen stands."""
     showing = Showing()
-    with ExitStack() as stack:
+    with ExitStack() as here, ExitStack() as network:
 
-        def begin(*, network: bool = lan) -> None:
+        def serve(to_network: bool) -> None:
             from boxlore.viewing.server import serving
 
-            stack.enter_context(serving(showing, lan=network))
+            network.close()
+            if to_network:
+                network.enter_context(serving(showing, lan=True))
+            elif not showing.address:
+                here.enter_context(serving(showing))
 
         if page:
-            showing.opening = begin
-            showing.to_network = partial(begin, network=True)
+            showing.opening = partial(serve, lan)
+            showing.to_network = serve
         yield showing
 
 
@@ -87,7 +91,7 @@ def _plain(folder: Path, narrator: str, interviewer: str, showing: Showing) -> N
         showing.opening()
         sitting = Sitting(collection, narrator=narrator, interviewer=interviewer)
         try:
-            sit_plain(sitting, showing, _listen, click.echo, _hearing)
+            sit_plain(sitting, showing, _listen, click.echo, _hearing, asks=sys.stdin.isatty())
         except KeyboardInterrupt:
             talk.say("Stopped. Every answer that was saved is kept; a line that was not entered is not.")
 

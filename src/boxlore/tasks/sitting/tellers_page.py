@@ -110,14 +110,16 @@ def _unseen() -> None:
     """Nobody minds yet."""
 
 
+def _nowhere(network: bool) -> None:
+    """There is no page."""
+
+
 @dataclass(slots=True)
 class Showing:
     """One for a run of the program. Every method may be called from any thread."""
 
     address: str = ""
     """Where the page is, with its key; empty while there is none."""
-    code: str = ""
-    """The address as a square code of half blocks, for a tablet's camera."""
     heard: Callable[[Tap], None] = _nobody
     uncovered: Callable[[], None] = _unseen
     """Called when somebody who looks has uncovered the picture."""
@@ -126,8 +128,11 @@ class Showing:
     opening: Callable[[], None] = _unseen
     """Called once, in a thread, when the keeper's screen stands: only then the page's server begins, so that it
     keeps nobody waiting. Raises CouldNot."""
-    to_network: Callable[[], None] = _unseen
-    """Serves the page to the local network too, for a tablet; `address` and `code` are those then. Raises CouldNot."""
+    code: str = ""
+    """The address as a square code of half blocks, for a tablet's camera; empty where it is of this machine alone."""
+    to_network: Callable[[bool], None] = _nowhere
+    """Serves the page to the local network, for a tablet (True), or to this machine alone again (False); `address` and
+    `code` are those then. Raises CouldNot."""
     collection: Collection | None = None
     _view: View = field(default_factory=View)
     _changed: threading.Condition = field(default_factory=threading.Condition)
@@ -136,7 +141,6 @@ class Showing:
     _ready: OrderedDict[tuple[int, str], bytes] = field(default_factory=OrderedDict)
     _making: threading.Lock = field(default_factory=threading.Lock)
     _uncovered: set[str] = field(default_factory=set)
-    _closed: bool = False
     lookers: int = 0
     """How many pages follow now; the server counts."""
 
@@ -258,10 +262,9 @@ class Showing:
         with self._changed:
             return self._view.item == item and self._view.covered
 
-    def close(self) -> None:
-        """The program ends: everyone who waits is let go."""
+    def wake(self) -> None:
+        """Let everyone who waits look whether that is over."""
         with self._changed:
-            self._closed = True
             self._changed.notify_all()
 
     def _put(self, view: View) -> None:
@@ -277,16 +280,11 @@ class Showing:
         with self._changed:
             return self._view
 
-    def wait(self, version: int, seconds: float) -> View | None:
-        """The view as soon as it is another than `version`; None when the time is over or the program ends."""
+    def wait(self, version: int, seconds: float, over: Callable[[], bool]) -> View | None:
+        """The view as soon as it is another than `version`; None when the time has passed, or it is `over`."""
         with self._changed:
-            self._changed.wait_for(lambda: self._closed or self._view.version != version, seconds)
-            return None if self._closed or self._view.version == version else self._view
-
-    @property
-    def closed(self) -> bool:
-        """Whether the program has ended."""
-        return self._closed
+            self._changed.wait_for(lambda: over() or self._view.version != version, seconds)
+            return None if over() or self._view.version == version else self._view
 
     def picture(self, number: int, size: str) -> bytes | None:
         """A JPEG made afresh, without embedded data; None unless that picture is out now and uncovered.

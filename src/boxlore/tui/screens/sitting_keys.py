@@ -4,6 +4,8 @@ The rule that every action keeps: it first waits until the keys pressed before i
 prompt, then keeps the prompt's words, then moves the focus at once. So no word lands on the next photograph.
 """
 
+from functools import partial
+
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.language_names import language_name
 from boxlore.core.records.item_record import StatementView
@@ -287,36 +289,42 @@ class ItemScreen(ItemOver):
         if not showing.address:
             self.say("There is no page: it was started with --no-viewing, or from the list of collections.")
             return
-        if not showing.address.startswith("http://127."):
-            await self._show_address("It is not encrypted: anyone on this network could read along.")
-            return
 
-        async def answer(value: str) -> None:
-            if value == "here":
-                await self._show_address("Open it in a browser on this machine; nothing leaves it.")
-            else:
-                self.run_worker(self._to_network, thread=True, exit_on_error=False)
+        def answer(value: str) -> None:
+            self.run_worker(partial(self._serve, value == "tablet"), thread=True, exit_on_error=False)
 
+        on_network = bool(showing.code)
+        here = "nothing leaves it; closes the page on the network" if on_network else "nothing leaves it"
         choices = [
-            Choice("here", "In a browser on this machine", "nothing leaves it"),
+            Choice("here", "In a browser on this machine", here),
             Choice("tablet", "On a tablet beside you", "by this network, not encrypted"),
         ]
-        await self.app.push_screen(Choices("Where does the teller look at the page?", choices, answer))
+        below = "The page is open to this network now." if on_network else ""
+        await self.app.push_screen(Choices("Where does the teller look at the page?", choices, answer, below=below))
 
-    def _to_network(self) -> None:
-        """Serve the page to the local network, in a thread, and show where it is."""
-        try:
-            self.showing.to_network()
-        except BoxloreError as error:
-            self.app.call_from_thread(self.say, str(error), bad=True)
-            return
-        self.app.call_from_thread(lambda: self.app.run_worker(self.action_viewing(), exit_on_error=False))
+    def _serve(self, to_network: bool) -> None:
+        """Serve the page to the local network, or to this machine alone, in a thread, and show where it is. One on
+        the network that is wanted there stays as it is."""
+        if not (to_network and self.showing.code):
+            try:
+                self.showing.to_network(to_network)
+            except BoxloreError as error:
+                self.app.call_from_thread(self.say, str(error), bad=True)
+                return
+        self.app.call_from_thread(lambda: self.app.run_worker(self._show_address(), exit_on_error=False))
 
-    async def _show_address(self, how: str) -> None:
+    async def _show_address(self) -> None:
         showing = self.showing
-        lookers = f"{showing.lookers} looking now" if showing.lookers else "nobody is looking yet"
-        code = (showing.code, "#ffffff on #000000")
-        await self.app.push_screen(Notice(f"The teller’s page: {showing.address}", code, f"\n{lookers}. {how}"))
+        lookers = f"{showing.lookers} looking now" if showing.lookers else "Nobody is looking yet"
+        how = (
+            "It is not encrypted: anyone on this network could read along."
+            if showing.code
+            else "Open it in a browser on this machine; nothing leaves it."
+        )
+        code = [(f"{showing.code}\n", "#ffffff on #000000")] if showing.code else []
+        notice = Notice(f"The teller’s page: {showing.address}", *code, f"{lookers}. {how}")
+        notice.goes_back(self.action_viewing)
+        await self.app.push_screen(notice)
 
     async def action_find(self) -> None:
         if await self.settled():

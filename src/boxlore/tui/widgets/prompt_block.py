@@ -146,7 +146,7 @@ class Block(Vertical):
         """Draw the question, and the line below the words."""
         here = self.screen.focused is self.words
         self._question.set_class(here, "-here")
-        self._question.say("▸ " if here else "  ", self.asking or self.prompt.question, ("   " + self._state, "italic"))
+        self._question.say("▸ " if here else "  ", self.asking or self.prompt.question, ("   " + self._now(), "italic"))
         parts = self._below(here)
         self._made.display = bool(parts)
         if parts:
@@ -156,6 +156,12 @@ class Block(Vertical):
             lines = max(len(wrap(words, width, break_on_hyphens=False)), -(-cell_len(words) // width))
             self._made.styles.height = min(lines, most)
         self._made.say(*parts)
+
+    def _now(self) -> str:
+        """How the answer stands; while others words take the place of an answer of one line, which that is."""
+        if self.prompt.lines > 1 or not self.baseline or not self.changed:
+            return self._state
+        return f"in the place of “{short(self.baseline, 24)}” · Ctrl+Z"
 
     def _below(self, here: bool) -> tuple[StyledText, ...]:
         if here and self.suggestions:
