@@ -65,7 +65,7 @@ def test_what_the_menu_writes_is_there(folder: Path) -> None:
     with pikepdf.open(folder / "print/album.pdf") as pdf:
         assert len(pdf.pages) >= 1
     history = "They came from Reval in 1949."
-    assert start(folder, "transfer", history=history)[0].startswith(f"{folder / 'transfer/open'}: ")
+    assert start(folder, "transfer", originals="yes", history=history)[0].startswith(f"{folder / 'transfer/open'}: ")
     assert (folder / "transfer/open/manifest-sha512.txt").is_file()
     assert history in (folder / "transfer/open/data/metadata/finding-aid.ead3.xml").read_text("utf-8")
     with open_collection(folder) as collection:  # it was asked once
@@ -236,7 +236,7 @@ def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
         assert answered == [f"Kept, of {of}: it goes with the next update, in its closed part."]
     start(folder, "copies")
     assert start(folder, "proved") == ["2 copies read.", "All are as they should be."]
-    start(folder, "transfer")
+    start(folder, "transfer", originals="yes")
     assert start(folder, "proved", folder="transfer") == ["Every file is as its manifests say."]
 
 
@@ -344,6 +344,10 @@ REFUSED = [
     ("strike", {}, "No words are given."),
     ("taken_off", {}, "It is not said off which print."),
     ("intake", {}, "No folder is named."),
+    ("intake", {"path": ".", "folder": "1"}, "It is not said in which box folder “1” is. Write the box too."),
+    ("without_scan", {"count": "2", "folder": "1"}, "It is not said in which box folder “1” is."),
+    ("transfer", {}, "It is not said whether the prints themselves are handed over."),
+    ("transfer", {"originals": "before"}, "It is not said whether the prints themselves are handed over."),
     ("scan", {}, "No photograph is named."),
     ("scan", {"number": "TRA-0001", "file": "/nowhere/a.jpg"}, "There is no file /nowhere/a.jpg."),
     ("without_scan", {"count": "many"}, "“many” is not how many. Write a number from 1 to 10,000."),
@@ -389,8 +393,8 @@ def test_a_transfer_that_names_the_living_is_made_once_the_list_was_read(folder:
         Teller(collection).tell(item, "person", "Anna Berg", Telling())
         Teller(collection).tell(item, "story", "Anna Berg laughed.", Telling())
     with pytest.raises(WrongUse, match=r"found 1 living person in [0-9]+ mentions?; each is a row of"):
-        start(folder, "transfer")
-    assert start(folder, "transfer", read="yes")[0].startswith("Where living people are named: ")
+        start(folder, "transfer", originals="yes")
+    assert start(folder, "transfer", originals="yes", read="yes")[0].startswith("Where living people are named: ")
 
 
 def test_what_stands_under_the_keeper_is_given_to_a_teller(folder: Path) -> None:

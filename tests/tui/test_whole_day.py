@@ -116,7 +116,7 @@ def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
         day.press("⟨Esc⟩", "Keep safe")
         day.press("⟨Esc⟩", "Tell me about this photograph.")
         return
-    day.press("⟨^S⟩", "The name search found", "Have you read who is named (names-found.csv)?")
+    day.press("⟨Enter⟩⟨Right⟩⟨^S⟩", "The name search found", "Have you read who is named (names-found.csv)?")
     day.press("⟨Right⟩⟨^S⟩", f"{count} records", "Enter or Esc goes back")
     day.press("⟨Enter⟩", "Tell me about this photograph.")
 
@@ -142,7 +142,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
     day.press("s", "Who tells?")
     day.press("Leida Rourke⟨Enter⟩", "Is there an agreement with Leida Rourke?")
     day.press("r", "Who may read and hear it?")
-    day.press("⟨^S⟩", "Where do we begin?")
+    day.press("⟨Right⟩⟨^S⟩", "Where do we begin?")
     day.press("1", f"Leida Rourke tells · 1 of {count}")
     before = day.pressed
     names = ("Jaan Tamm", "Helmi Pell")

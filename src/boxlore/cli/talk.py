@@ -20,9 +20,10 @@ def say(words: str) -> None:
     click.echo("\n".join(map(safe, words.split("\n"))), err=True)
 
 
-def agreed(question: str, refused: str, *, default: bool = False) -> bool:
-    """Ask yes or no on stderr. Where Ctrl+C, or the end of what is typed, answers, `refused` is said (what did not
-    happen) and the command ends. No bar may be drawn meanwhile: it would write over the question.
+def agreed(question: str, refused: str, *, default: bool | None = False) -> bool:
+    """Ask yes or no on stderr, until it is answered where there is no `default`. Where Ctrl+C, or the end of what is
+    typed, answers, `refused` is said (what did not happen) and the command ends. No bar may be drawn meanwhile: it
+    would write over the question.
     """
     try:
         with interrupts.at_a_question():

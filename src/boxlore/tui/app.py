@@ -151,7 +151,8 @@ class Boxlore(DrawingApp, ThemedApp):
     async def _other_collection(self, *, hidden: bool = False) -> None:
         """Show the screen on which a collection is opened or started; `hidden` while another card stands on it."""
         ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.open_made)
-        await self.push_screen(StartScreen(*ways, recent=recent_collections(), hidden=hidden))
+        back = self.collection.settings.title if self.collection is not None else ""
+        await self.push_screen(StartScreen(*ways, recent=recent_collections(), hidden=hidden, back=back))
 
     async def show_items(self, sitting: Sitting, listing: Listing) -> None:
         """Show the sitting's screen at the first item."""

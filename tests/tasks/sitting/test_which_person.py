@@ -186,6 +186,13 @@ def test_the_teller_and_the_tellers_kin_are_offered(
     assert [person.name for person in collection.people().values()].count(name) == 1
 
 
+def test_nobody_is_called_me_where_no_teller_is_named_yet(collection: Collection) -> None:
+    """It waits for the teller, who can be named afterwards; only the question can be taken away."""
+    sitting, record = told(collection, "me")
+    question = open_person(sitting, record)
+    assert question is not None and "me" not in " ".join(question.names).split()
+
+
 RULED_OUT = [
     ("Missing: Mary Ann Gower", [NOBODY, "Somebody new: Mary Ann Gower"]),
     ("no Peter here", [NOBODY, "Somebody new: Peter", "Somebody new: no Peter here"]),

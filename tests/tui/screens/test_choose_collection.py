@@ -145,6 +145,18 @@ def test_the_same_ways_stand_in_a_menu(run: Run, name: str, shown: str) -> None:
     run(look())
 
 
+def test_from_another_collection_esc_goes_back_to_the_one_that_is_open(run: Run, folder: Path) -> None:
+    async def look() -> None:
+        with open_collection(folder) as collection:
+            async with hands_on(collection, door=True) as hands:
+                await hands.choose("Another collection")
+                assert f"Esc Back to “{collection.settings.title}”" in hands.text
+                await hands.press("escape")
+                assert "Enter asks who tells" in hands.text
+
+    run(look())
+
+
 def test_leaving_by_the_menu(run: Run) -> None:
     async def leave() -> None:
         async with hands_on(None) as hands:

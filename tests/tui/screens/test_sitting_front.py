@@ -71,17 +71,21 @@ def test_somebody_new_and_the_agreement_read_out(run: Run, collection: Collectio
             assert "Is there an agreement with Ellen Rourke?" in hands.text
             await hands.choose("Read it out and note it")
             assert "stop at any time" in hands.text
+            await hands.press("ctrl+s")  # the keys that go on agree to nothing
+            assert "Choose who may read and hear it, with ←, → or a letter." in hands.text
+            await hands.press("right", "enter", "«1990»", "ctrl+s")
+            assert "Only an archive keeps something closed for a time." in hands.text
             await hands.press("right", "enter")
-            await hands.fill("", "Mia", "her home")
+            await hands.fill("until 2060", "", "Mia", "her home")
             await hands.press("enter")
             assert "Write who gave the agreement." in hands.text
-            await hands.press("down", "«Ellen Rourke»", "ctrl+s")
+            await hands.press("down", "down", "«Ellen Rourke»", "ctrl+s")
             assert "The first: TRA-0001" in hands.text
             await hands.choose("The first")
             assert "Ellen Rourke tells · 1 of 8" in hands.text
         (_, rows) = next(iter(collection.store.subjects(Kind.SITTING)))
         words = {statement.field: statement.words for statement, _ in rows}
-        terms = "the family, and an archive that keeps it closed for now"
+        terms = "the family, and an archive that keeps it closed until 2060"
         assert words["consent"] == f"Given by Ellen Rourke: {terms}." and words["place"] == "her home"
 
     run(enter())

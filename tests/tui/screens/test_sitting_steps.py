@@ -65,9 +65,10 @@ def test_a_rest_and_going_on(run: Run, collection: Collection) -> None:
             await step(hands, "End the sitting")
             await hands.fill("the farm; the crossing")
             assert "Leida Rourke: summary" in hands.text and "Next time: the crossing" in hands.text
-            assert "Ctrl+Q leaves. “This sitting”, then “Go on” opens it again." in hands.text
+            assert "The sitting has ended. Ctrl+Q leaves; “Go on” opens it again." in hands.text
             await hands.press("enter")
-            await step(hands, "Go on")
+            assert "This sitting: Leida Rourke told; it has ended" in hands.text and "Clap" not in hands.text
+            await hands.choose("Go on")
             assert "Going on." in hands.text
             await step(hands, "Summary")
             assert "photograph shown, " in hands.text and "Ctrl+Q leaves." not in hands.text
@@ -79,7 +80,7 @@ def test_esc_at_the_question_of_closing_lets_the_sitting_go_on(run: Run, collect
     async def sit() -> None:
         async with hands_on(collection, size=(120, 60), narrator="Leida Rourke") as hands:
             await step(hands, "End the sitting")
-            assert "Closing What to ask next time?" in hands.text
+            assert "Then write: What to ask next time?" in hands.text
             await hands.press("escape", "escape", "escape")
             await hands.choose("Sit", "This sitting")
             assert " Rest " in hands.text and " Go on " not in hands.text
@@ -91,7 +92,7 @@ def test_the_recorder_the_clap_and_minutes_that_are_closed(run: Run, collection:
     async def sit() -> None:
         async with hands_on(collection, size=(120, 60), narrator="Leida Rourke") as hands:
             await step(hands, "Note that a recorder runs")
-            assert "of the sitting. A clap now lays the recording beside it to the second." in hands.text
+            assert "of the sitting. “Clap” and one clap lay the recording beside it to the second." in hands.text
             await step(hands, "Clap")
             assert "Clap 1 noted. Find it in the recording afterwards, and give where it is heard." in hands.text
             await step(hands, "Keep the last minutes from outside")

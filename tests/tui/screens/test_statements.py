@@ -189,6 +189,8 @@ def test_what_nobody_disputes_is_not_offered_to_be_settled(run: Run, collection:
             await hands.choose("History")
             assert "History: Story" in hands.text and f"keeper: “{STORY}”" in hands.text
             await hands.press("down", "pagedown", "up", "pageup", "enter")
+            assert "Take this answer back" in hands.text and "History: Story" not in hands.text
+            await hands.press("escape")
             assert "who says so" in hands.text and "History: Story" not in hands.text
 
     run(look())

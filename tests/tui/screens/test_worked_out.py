@@ -41,8 +41,8 @@ def test_what_only_she_can_tell_is_found_beside_what_was_noted(run: Run, collect
                     break
                 await hands.press("down")
             await hands.press("enter")
-            assert "3 of 8" in hands.text and "▸ When was it?" in hands.text
-            assert "To ask: How old do you look here, about?" in hands.text
+            assert "3 of 8" in hands.text and "▸ Tell me about this photograph." in hands.text
+            assert "To ask: How old do you look here, about? Tell it in the story, with the name:" in hands.text
             await hands.press("escape")
             await hands.choose("Put right", "What can be worked out")
             await hands.until("▸ TRA-0005")

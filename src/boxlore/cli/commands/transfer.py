@@ -125,7 +125,7 @@ def _originals(request: _Request) -> bool:
     if request.earlier is not None:
         return originals_before(request.earlier)
     if sys.stdin.isatty() and sys.stderr.isatty():
-        return talk.agreed("Are the originals handed over too (else scans only)?", NOTHING, default=True)
+        return talk.agreed("Are the originals handed over too (else scans only)?", NOTHING, default=None)
     talk.say("Taken as handing over the originals too; --originals no hands over scans only.")
     return True
 

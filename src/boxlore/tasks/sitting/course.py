@@ -31,11 +31,14 @@ READ_OUT = (
 )
 """Common practice after the Oral History Association's Best Practices (2018). No legal advice."""
 
+FOR_NOW = "for now"
 TERMS = {
     "1": "the family only",
-    "2": "the family, and an archive that keeps it closed for now",
+    "2": f"the family, and an archive that keeps it closed {FOR_NOW}",
     "3": "anyone",
 }
+
+UNTIL = "“2060”, “I have died”. Only where an archive has it; empty: for now, until it is asked again."
 
 MINOR = "For somebody under age a parent or guardian agrees as well: write both names."
 """Davidson College's guide to the Oral History Association's practices."""
@@ -68,7 +71,8 @@ def suggest_end(sitting: Sitting) -> str:
 
 
 def prepare(sitting: Sitting, answers: Mapping[str, str]) -> None:
-    """Note who tells, who asks, where, and the agreement: `terms` (a key of TERMS, or words), `agreed_by`, `recorder`.
+    """Note who tells, who asks, where, and the agreement: `terms` (a key of TERMS, or words), `until` (when an archive
+    keeps it closed; in words), `agreed_by`, `recorder`.
 
     Raises WrongUse where the terms are given without who gave them, or nobody tells.
     """
@@ -77,6 +81,7 @@ def prepare(sitting: Sitting, answers: Mapping[str, str]) -> None:
         raise WrongUse("Nobody tells yet.", "Write who tells.")
     if terms and not agreed_by:
         raise WrongUse("Terms were agreed to by somebody.", "Write who gave the agreement.")
+    agreed = _agreed(terms, answers.get("until", "").strip())  # which may be refused: before anything is changed
     known = sitting.teller.understanding.person_called(narrator)
     tells_now = bool(sitting.id) and (known.id if known else narrator) in (sitting.source.ref, sitting.narrator)
     if not tells_now:
@@ -87,12 +92,18 @@ def prepare(sitting: Sitting, answers: Mapping[str, str]) -> None:
     if place := answers.get("place", "").strip():
         teller.add(act, subject, "place", place, how)
     if terms:
-        agreed = f"Read out: {READ_OUT} Agreed: {TERMS.get(terms, terms)}."
-        teller.add(act, subject, "agreement", agreed, how)
-        teller.add(act, subject, "consent", f"Given by {agreed_by}: {TERMS.get(terms, terms)}.", how)
+        teller.add(act, subject, "agreement", f"Read out: {READ_OUT} Agreed: {agreed}.", how)
+        teller.add(act, subject, "consent", f"Given by {agreed_by}: {agreed}.", how)
     act.done()
     if answers.get("recorder", "").strip().lower() in ("y", "yes"):
         note(sitting, "recording started")
+
+
+def _agreed(terms: str, until: str) -> str:
+    words = TERMS.get(terms, terms)
+    if until and FOR_NOW not in words:
+        raise WrongUse("Only an archive keeps something closed for a time.", "Choose that, or let the line be empty.")
+    return words.replace(FOR_NOW, f"until {until.removeprefix('until ')}") if until else words
 
 
 def note(sitting: Sitting, step: str) -> int:

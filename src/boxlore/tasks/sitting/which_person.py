@@ -191,11 +191,14 @@ def _known(people: Sequence[Person]) -> Iterator[Meant]:
 
 def _new(words: str, teller: str, *offered: str) -> Iterator[Meant]:
     """Somebody new of each name that the question offers, the teller and the teller's own kin of each word within that
-    says so, else somebody new of each name, and of all the words."""
+    says so, else somebody new of each name, and of all the words; but nobody is called “me”: where no teller is named
+    yet, that waits for one."""
     for name in dict.fromkeys((*offered, *_names_within(words), words)):
         own = own_relation(name)
         if teller and (kin := may_be_own(name)):
             yield Meant(f"{possessive(teller)} {kin}", name=name, own=kin)
+        if own == "self" and not teller:
+            continue
         if not (own and teller):
             yield Meant(f"Somebody new: {name}", name=name)
         elif own == "self":

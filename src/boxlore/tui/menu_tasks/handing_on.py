@@ -26,7 +26,7 @@ from boxlore.tui.menu_tasks.task import (
     to_anyone,
     which,
 )
-from boxlore.tui.screens.forms import Blank
+from boxlore.tui.screens.forms import CHOOSE, Blank
 
 
 def _copies(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -108,10 +108,15 @@ _AS_BEFORE = "before"
 
 
 def _originals(answer: str, earlier: Path | None) -> bool:
-    """Whether the prints are handed over: as it is said, else as with the transfer that is updated, else yes."""
+    """Whether the prints are handed over: as it is said, or as with the transfer that is updated. Raises WrongUse where
+    it is not said, for a deed gives them away."""
     from boxlore.tasks.archive.transfer_updates import originals_before
 
-    return (earlier is None or originals_before(earlier)) if answer == _AS_BEFORE else answer == "yes"
+    if answer == _AS_BEFORE and earlier is not None:
+        return originals_before(earlier)
+    if answer not in ("yes", "no"):
+        raise WrongUse("It is not said whether the prints themselves are handed over.", "Choose it with ← or →.")
+    return answer == "yes"
 
 
 def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -246,8 +251,8 @@ TASKS = {
         "records and scans, open and closed",
         lambda collection: [
             folder_blank(collection, "out", "Into which folder?", "transfer", "New or empty."),
-            Blank("originals", "Are the prints themselves handed over too?", _AS_BEFORE,
-                  choices=((_AS_BEFORE, "as in an earlier transfer, else yes"), *YES_NO)),
+            Blank("originals", "Are the prints themselves handed over too?",
+                  choices=(CHOOSE, ("no", "no, scans only"), ("yes", "yes"), (_AS_BEFORE, "as in the earlier one"))),
             *which(),
             Blank("wanted", "Only what the archive wants?", "no", "As its answer to the offer says.", choices=YES_NO),
             file_blank(collection, "archive", "The archive’s own settings", "", "archive.toml. May stay empty."),

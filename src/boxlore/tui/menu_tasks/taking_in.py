@@ -22,6 +22,12 @@ MOST = 10_000
 """Items without a scan that one run makes at most."""
 
 
+def _check_box(answers: FormAnswers) -> None:
+    """Raise WrongUse where a folder is named and no box: its photographs would be marked as those of a box are."""
+    if answers["folder"] and not answers["box"]:
+        raise WrongUse(f"It is not said in which box folder “{answers['folder']}” is.", "Write the box too.")
+
+
 def _given(collection: Collection, answers: FormAnswers) -> "tuple[GivenFiles, list[Planned]]":
     """The files of a folder, and the plan of their intake. Raises WrongUse where there are none."""
     from boxlore.tasks.scans import given_files as scan_files
@@ -42,6 +48,7 @@ def _given(collection: Collection, answers: FormAnswers) -> "tuple[GivenFiles, l
 def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.scans import find_prints
 
+    _check_box(answers)
     given, plan = _given(collection, answers)
     remarks: Sequence[str] = ()
     if answers["find_prints"] == "yes":
@@ -57,6 +64,7 @@ def plan_of_sheets(collection: Collection, answers: FormAnswers) -> "tuple[Given
     from boxlore.tasks.scans import given_files as scan_files
     from boxlore.tasks.scans import pairing
 
+    _check_box(answers)
     words = answers["path"]
     if words and not path_of(collection, words, "").exists():
         record = record_of(collection, find_item(collection, words).id)
@@ -157,6 +165,7 @@ def _without_scan(collection: Collection, answers: FormAnswers, progress: Progre
     if not answers["count"].isascii() or not answers["count"].isdigit() or not 1 <= int(answers["count"]) <= MOST:
         raise WrongUse(f"“{answers['count'][:20]}” is not how many.", f"Write a number from 1 to {MOST:,}.")
     plan = [Planned(key=f"without scan {at}") for at in range(1, int(answers["count"]) + 1)]
+    _check_box(answers)
     options = IntakeOptions(box=answers["box"], folder=answers["folder"], found_in=answers["found_in"])
     results = [result for result in take_in(collection, plan, options, progress) if result.number]
     return [_numbered(results)] if results else []

@@ -57,6 +57,8 @@ class Card(ModalScreen[None]):
     async def action_close(self) -> None:
         """Go back without an answer."""
         self.app.pop_screen()
+        if self._back is not None:
+            await self._back()
 
     async def action_guide(self) -> None:
         """Show the guide; what is on the card stays as it is."""
@@ -192,12 +194,6 @@ class Choices(Card):
             self._typed_at = 0.0
         elif self._choices and self._at != NOWHERE:
             await self._take(self._at)
-
-    async def action_close(self) -> None:
-        """Go back without an answer."""
-        self.app.pop_screen()
-        if self._back is not None:
-            await self._back()
 
     async def _take(self, at: int) -> None:
         self.app.pop_screen()

@@ -80,9 +80,12 @@ class StartScreen(Screen[None]):
         recent: Sequence[Path] = (),
         *,
         hidden: bool = False,
+        back: str = "",
     ) -> None:
-        """`hidden`: nothing is shown of it until a card that stands on it has been closed."""
+        """`hidden`: nothing is shown of it until a card that stands on it has been closed. `back` is the title of the
+        collection that is open, to which Esc goes back."""
         super().__init__()
+        self._back = back
         self._hidden = hidden
         self._recent = list(recent)
         self._opened, self._demo, self._restore, self._resumed = opened, demo, restore, resumed
@@ -105,6 +108,8 @@ class StartScreen(Screen[None]):
                 ("  T  ", "bold $primary"), "Make one again from a transfer to an archive",
             )  # fmt: skip
             yield self._way_back
+            if self._back:
+                yield Line(("  Esc  ", "bold $primary"), f"Back to “{short(self._back, 50)}”\n")
             yield self._five
             yield self._note
 
@@ -310,7 +315,11 @@ class StartScreen(Screen[None]):
         await self.app.push_screen(GuideScreen())
 
     async def action_more(self) -> None:
-        """Show the same choices as a menu, for who looks for one at Esc."""
+        """Go back to the collection that is open; else show the same choices as a menu, for who looks for one at
+        Esc."""
+        if self._back:
+            self.app.pop_screen()
+            return
 
         async def answer(value: str) -> None:
             await self.run_action(value)

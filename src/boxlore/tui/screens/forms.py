@@ -85,6 +85,9 @@ Back = Callable[[], Awaitable[None]]
 SHORTEST = 3
 """Letters of an answer that a fault may quote in other letters, large or small, and without marks around it."""
 
+CHOOSE = ("", "→ to choose")
+"""What a line shows in which nothing is chosen: nobody's consent is filled in for them, and nothing is given away."""
+
 BESIDE = 5
 """Rows of a form that are neither its lines nor sentences: its frame, its title, and what parts them."""
 
@@ -295,8 +298,6 @@ class Form(Card):
         """Go back without an answer; where something was typed, once it was said that it is not kept."""
         if await self._may_go("Esc"):
             await super().action_close()
-            if self._back is not None:
-                await self._back()
 
     async def may_leave(self) -> bool:
         """Yes, where nothing was typed, or once it was said that it is not kept."""

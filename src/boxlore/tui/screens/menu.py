@@ -64,9 +64,9 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
     ),
     THIS: (
         Choice("picture", "Large picture", "F2  front and back, markers"),
-        Choice("said", "Who says so", "F4  history, audience, which is used"),
+        Choice("said", "Who says so", "F4  history, who may see it, which is used"),
         Choice("not_known", "Asked, not known", "F5"),
-        Choice("audience", "Who may see it", "F6"),
+        Choice("audience", "Fewer may see it", "F6  the family only, then the keeper only"),
         Choice("sure", "How sure they are", "F7"),
         Choice("same", "Same as before", "F8  people, day, place"),
         Choice("ask_later", "Ask later", "F9  or ask someone else"),

@@ -6,12 +6,13 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import id_meant
+from boxlore.core.records.living import life_of
 from boxlore.core.statements import Statement
 from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.who_said_it import reassign
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.audience_lines import for_whom
+from boxlore.tui.screens.audience_lines import FOR_ANYONE, for_whom
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
@@ -74,7 +75,8 @@ class PersonScreen(ListScreen):
         self._labels = widest([*(FIELDS[said.field].label for said in self._told), "Took it"])
         pictures = len({naming.item for naming in self._namings})
         count = "one picture" if pictures == 1 else f"{pictures} pictures"
-        self._top.tell(f"{person.name} · {count}", "Enter: this line · A: the person · Esc: back")
+        living = " · taken as living" if self._is_living() else ""
+        self._top.tell(f"{person.name} · {count}{living}", "Enter: this line · A: name, kin, consent · Esc: back")
         self._rows.show(len(self._told) + len(self._namings), self._cells, self._rows.at)
         self._at_row()
 
@@ -117,8 +119,17 @@ class PersonScreen(ListScreen):
             return
         self._whole.say(
             f"“{self._words(said)}”\n",
-            (f"{self._says(said)} · {said.recorded_at[:10]} · {for_whom(said.audience)}", "$faint"),
+            (f"{self._says(said)} · {said.recorded_at[:10]} · {self._for_whom(said)}", "$faint"),
         )
+
+    def _is_living(self) -> bool:
+        collection = self.sitting.collection
+        return life_of(self.person, collection.clock.today(), collection.settings.living_years).living
+
+    def _for_whom(self, said: Statement) -> str:
+        """Whom a statement is for; of somebody living nothing goes outside the family without consent."""
+        whom = for_whom(said.audience)
+        return f"{whom}, but outside the family by consent only" if whom == FOR_ANYONE and self._is_living() else whom
 
     def action_undo(self) -> None:
         """Take back the last thing done."""

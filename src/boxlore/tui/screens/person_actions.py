@@ -15,7 +15,7 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import KIN
 from boxlore.tui.screens.audience_lines import audience_blanks, audience_read, for_whom
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.screens.forms import Answers, Blank, Form
+from boxlore.tui.screens.forms import CHOOSE, Answers, Blank, Form
 from boxlore.tui.screens.one_person import ask_if_one
 from boxlore.tui.screens.which_new import ask_new
 from boxlore.tui.widgets.plain_text import short
@@ -45,8 +45,6 @@ ABOUT = (
     Choice("consent", "Consent", "shown outside? who says so"),
     Choice("audience", "Who may see them", "the person, wherever they are named"),
 )
-CHOOSE = ("", "→ to choose")
-"""What a line shows in which nothing is chosen: nobody's consent is filled in for them."""
 MATTERS = (CHOOSE, *((str(matter), str(matter)) for matter in Matter), (" ".join(Matter), "all of these"))
 CAPACITIES = (CHOOSE, *((str(capacity), str(capacity)) for capacity in Capacity))
 ALLOWED = (CHOOSE, ("yes", "yes"), ("no", "no, or no longer"))
@@ -242,7 +240,8 @@ async def _audience(host: AboutHost) -> None:
         return ""
 
     blanks = audience_blanks(host.person.audience, "Who may see the person?")
-    await Form(f"Who may see {host.person.name}", blanks, answer).open(host.app)
+    above = "Whoever is taken as living is left out of what goes outside the family, but by consent."
+    await Form(f"Who may see {host.person.name}", blanks, answer, above=above).open(host.app)
 
 
 _DO: dict[str, Callable[[AboutHost], Awaitable[None]]] = {

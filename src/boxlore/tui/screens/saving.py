@@ -14,6 +14,7 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError, CouldNot
 from boxlore.core.records.item_record import Record
+from boxlore.core.sitting.stages import Stage
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.prompt_block import Block
@@ -75,7 +76,8 @@ class KeepingScreen(Screen[None]):
         `saved` is said of them if they are.
         """
         myself = "you tell" if self.sitting.myself else "no teller yet"
-        teller = f"{self.sitting.teller_named} tells" if self.sitting.id else myself
+        tells = "told; the sitting has ended" if self.sitting.stage is Stage.CLOSING else "tells"
+        teller = f"{self.sitting.teller_named} {tells}" if self.sitting.id else myself
         state = saved if self.sitting.writable else "read only"
         self.top.tell(right=f"{teller} · {self.place()} · {NOT_SAVED if self.unsaved else state}")
 

@@ -45,7 +45,7 @@ class FrontScreen(Screen[None]):
         photographs = "one photograph" if count == 1 else f"{count:,} photographs"
         yield Top(collection.settings.title, photographs)
         yield Line(f"{collection.folder.resolve()}", classes="about")
-        yield Line("  Enter asks who tells · Esc the menu · F1 Guide · Ctrl+Q Leave", classes="about")
+        yield Line("  Enter asks who tells · Esc the menu, with no teller yet · F1 Guide · Q Leave", classes="about")
 
     async def action_who(self) -> None:
         """Ask who tells, then where to begin."""

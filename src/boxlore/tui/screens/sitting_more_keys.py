@@ -226,6 +226,7 @@ class ItemOver(ItemView):
         self._open_item(item)
         for block in self.blocks:
             if block.prompt.field == field:
+                block.enter()
                 self.set_focus(block.words)
         for block in self.blocks:
             block.draw()

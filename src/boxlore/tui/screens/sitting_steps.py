@@ -4,6 +4,7 @@
 """
 
 from collections.abc import Awaitable, Callable
+from functools import partial
 from pathlib import Path
 from typing import Any, Protocol
 
@@ -71,17 +72,22 @@ async def open_course(host: StepsHost) -> None:
     if not sitting.writable:
         host.say("Open for reading only; nothing can be changed.", bad=True)
         return
-    teller = f"{sitting.teller_named} tells · {several(sitting.minutes, 'minute')}" if sitting.id else "no teller yet"
+    has_ended = sitting.stage is Stage.CLOSING
+    tells = f"{sitting.teller_named} {'told; it has ended' if has_ended else 'tells'}"
+    teller = f"{tells} · {several(sitting.minutes, 'minute')}" if sitting.id else "no teller yet"
     choices = [Choice("prepare", "Agreement", "who tells; read out; the terms")]
     if sitting.id:
         steps = course.STAGES.get(sitting.stage, ())
         choices += [Choice(str(step), *_NAMES[step], key=_DIGITS[step]) for step in steps]
         if due := len(course.consent_due(sitting)):
             choices.append(Choice("consent", "Consent, asked again", f"{due} to ask", "4"))
+        if not has_ended:
+            choices += [
+                Choice("started", "Note that a recorder runs", "from now on, in the time log", "5"),
+                Choice("clap", "Clap", "heard in the recording too", "6"),
+                Choice("closed", "Keep the last minutes from outside", "out of all that leaves the family", "7"),
+            ]
         choices += [
-            Choice("started", "Note that a recorder runs", "from now on, in the time log", "5"),
-            Choice("clap", "Clap", "heard in the recording too", "6"),
-            Choice("closed", "Keep the last minutes from outside", "they stay out of every open list", "7"),
             Choice("recording", "Keep a recording", "a sound file, into recordings/", "8"),
             Choice("paper", "Keep a signed paper", "into papers/", "9"),
             Choice("summary", "Summary", "what was told, and in how long", "s"),
@@ -218,23 +224,26 @@ async def _close(host: StepsHost) -> None:
         await _summary(host)
         return ""
 
-    hint = "Several with a semicolon between. Empty, if nothing. Say thank you, and what happens next."
-    await Form("Closing", [Blank("next", "What to ask next time?", "", hint)], answer).open(host.app)
+    hint = "Several with a semicolon between. Empty, if nothing."
+    above = "Say thank you, and what happens next. Then write:"
+    blank = Blank("next", "What to ask next time?", "", hint)
+    await Form("End the sitting", [blank], answer, above=above).open(host.app)
 
 
 async def _summary(host: StepsHost) -> None:
     lines = "\n".join(course.summary(host.sitting).lines())
     claps = [clock_of(at) for at in course.claps(host.sitting.collection, host.sitting.id)]
     claps_line = f"\nClaps at {', '.join(claps)} of the sitting." if claps else ""
-    after = (
-        "\n\nCtrl+Q leaves. “This sitting”, then “Go on” opens it again." if host.sitting.stage is Stage.CLOSING else ""
-    )
-    await host.app.push_screen(Notice(f"{host.sitting.teller_named}: summary", lines + claps_line + after))
+    ended = "\n\nThe sitting has ended. Ctrl+Q leaves; “Go on” opens it again."
+    after = ended if host.sitting.stage is Stage.CLOSING else ""
+    notice = Notice(f"{host.sitting.teller_named}: summary", lines + claps_line + after)
+    notice.goes_back(partial(open_course, host))
+    await host.app.push_screen(notice)
 
 
 async def _started(host: StepsHost) -> None:
     at = course.note(host.sitting, "recording started")
-    host.say(f"Noted at {clock_of(at)} of the sitting. A clap now lays the recording beside it to the second.")
+    host.say(f"Noted at {clock_of(at)} of the sitting. “Clap” and one clap lay the recording beside it to the second.")
 
 
 async def _clap(host: StepsHost) -> None:

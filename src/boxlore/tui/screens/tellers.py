@@ -14,7 +14,7 @@ from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.screens.cards import NOWHERE, Choice, Choices, Notice
-from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.forms import CHOOSE, Blank, Form
 from boxlore.tui.screens.person_actions import names_known
 from boxlore.tui.screens.which_teller import ask_which_teller
 
@@ -119,10 +119,13 @@ async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Th
 
 async def _read_out(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then, back: Then) -> None:
     async def answer(answers: dict[str, str]) -> str:
+        if not answers["terms"]:
+            return "Choose who may read and hear it, with ←, → or a letter."
         return await _begin(app, sitting, {"narrator": teller.name, **answers}, then)
 
     blanks = [
-        Blank("terms", "Who may read and hear it?", "1", choices=tuple(course.TERMS.items())),
+        Blank("terms", "Who may read and hear it?", choices=(CHOOSE, *course.TERMS.items())),
+        Blank("until", "Until when does an archive keep it closed?", "", course.UNTIL),
         Blank("agreed_by", "Who gave the agreement?", teller.name, course.MINOR),
         Blank("interviewer", "Who asks?", sitting.interviewer, "Your own name. May stay empty."),
         Blank("place", "Where?", "", "“The teller’s home” is enough; no street. May stay empty."),

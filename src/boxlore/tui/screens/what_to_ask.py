@@ -18,6 +18,10 @@ from boxlore.tui.screens.person import PersonScreen
 from boxlore.tui.widgets.plain_text import short
 from boxlore.tui.widgets.row_list import Cells
 
+_ANSWERED_AT = {"who": "person", "date": "date", "before-or-after": "date"}
+"""At which question what is to be asked is answered, by its kind; all else is told in the story, where it is read."""
+_AS = {"age": ", with the name: “… looks about seven”"}
+
 
 class AskingHost(SittingHost, Protocol):
     """What the list needs of the sitting's screen below it."""
@@ -88,9 +92,10 @@ class AskScreen(LookingScreen):
             return
         asked = self._asked[self._rows.at]
         if asked.item:
-            self._host.show_item(asked.item, "person" if asked.kind == "who" else "date" if asked.kind else "")
+            self._host.show_item(asked.item, _ANSWERED_AT.get(asked.kind, "story") if asked.kind else "")
             if asked.kind:
-                self._host.say(f"To ask: {asked.words}")
+                how = "" if asked.kind in _ANSWERED_AT else f" Tell it in the story{_AS.get(asked.kind, '')}."
+                self._host.say(f"To ask: {asked.words}{how}")
         elif asked.about:
             await self._open_about(asked)
         else:

@@ -11,4 +11,7 @@ from boxlore.tui.widgets.plain_text import short
 async def ask_which_person(screen: ItemView, question: OpenPerson) -> None:
     """Open the card for this question."""
     take = partial(take_person, screen.sitting, screen.record, question)
-    await ask_numbered(screen, short(question.asks, 100), question.names, take, below="F4 corrects the words.")
+    below = "F4 corrects the words."
+    if not screen.sitting.id:
+        below += " “Me” is whoever tells: Esc, “Sit”, “Who tells now” names them; until then it waits."
+    await ask_numbered(screen, short(question.asks, 100), question.names, take, below=below)
