@@ -11,6 +11,9 @@ OPEN = [
     ("Rex", "Is “Rex” someone in the picture?", True),
     ("Ted Gower (missing)", "Is “Ted Gower” someone in the picture?", True),
     ("Anna", "Is “Rex” someone in the picture?", False),
+    ("Tom (on her right)", "Is “on her right” the own side, or that of the picture?", True),
+    ("Peg", "Is “Peg” of the family Wilson too?", True),
+    ("Dot", "Is “Peg” of the family Wilson too?", False),
     ("Anna leaning on Dot", "Is “Dot” in the picture too, where “leaning on Dot” is told of Anna?", True),
     ("Anna", "Is “Dot” in the picture too, where “leaning on Dot” is told of Anna?", False),
 ]

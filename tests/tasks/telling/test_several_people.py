@@ -8,7 +8,7 @@ import pytest
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
-from boxlore.core.statements import Kind, Subject, read_source
+from boxlore.core.statements import Kind, Subject, Sure, read_source
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.settings import Settings
@@ -53,6 +53,20 @@ def test_several_people_in_one_answer_are_several(collection: Collection) -> Non
     record = tell(collection, "Anna, Ruth and Joe")
     assert names(record) == THREE and {shown.position for shown in record.shown()} == {0}
     assert {person.name for person in collection.people().values()} == {"Anna", "Ruth", "Joe"}
+
+
+def test_that_nobody_is_known_is_no_person(collection: Collection) -> None:
+    record = tell(collection, "ei tea")
+    assert names(record) == [] and collection.people() == {}
+    told = [row for row, _ in collection.store.statements(item(collection)) if row.field == "person"]
+    assert [(row.words, row.sure) for row in told] == [("", Sure.NOT_KNOWN)]
+
+
+def test_kin_of_another_is_not_the_narrators(collection: Collection) -> None:
+    record = tell(collection, "Tom Pike and wife; Jack and mother", by="narrator:Ivy")
+    assert names(record) == [("Tom Pike", True), ("wife", False), ("Jack", True), ("mother", False)]
+    assert {person.name for person in collection.people().values()} == {"Ivy", "Tom Pike", "Jack"}
+    assert to_ask(collection) == ["Whose “mother” is in the picture?"]
 
 
 def test_in_a_table_and_in_a_worksheet_too(collection: Collection, tmp_path: Path) -> None:

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.item_record import Record
-from boxlore.core.records.people_asked import asked_by, is_in_a_remark
+from boxlore.core.records.people_asked import answers_about, asked_by, is_in_a_remark
 
 OURS = "a rule of our own"
 
@@ -14,5 +14,8 @@ def people_in_question(record: Record, questions: Iterable[str]) -> Iterator[Fin
     views = record.all("person")
     for question in questions:
         about = any(asked_by(question, view.words) for view in views if not view.meant)
-        if about or any(is_in_a_remark(question, view.words) for view in views):
+        told = (
+            answers_about(question, view.words) is not None or is_in_a_remark(question, view.words) for view in views
+        )
+        if about or any(told):
             yield make_finding("person.in-question", Severity.ASK, question, OURS, about=record.id)

@@ -77,6 +77,14 @@ LINKS = {"mother": "mother", "father": "father", "husband": "spouse", "wife": "s
 _BRACKETS = re.compile(r"\s*(?:\([^()]*\)|\[[^\[\]]*\])\s*")
 
 
+def _own_kin(person: Placed, language: str) -> str:
+    """What somebody told without a name is to the one who tells; empty for another's kin, and where that is asked."""
+    asked = not person.is_person and own_relation(person.words) != ""  # `Whose “mother” is in the picture?`
+    if not person.words or person.is_nameless or asked:
+        return ""
+    return person.own or own_relation(person.words, language)
+
+
 def _is_of_one_item(statement: Statement) -> bool:
     return statement.subject.kind is Kind.ITEM and statement.field == "person"
 
@@ -163,7 +171,9 @@ class Teller:
         told = _BRACKETS.sub(" ", words).strip()
         doubted = not who.people[0].is_person and who.people[0].words not in (told, words.strip())  # `Missing: Tom`
         if len(who.people) == 1 and not (who.placed or who.people[0].unsure or doubted or who.takers):
-            statement = self.add_words(act, subject, name, words, how)  # one person's words stay as they were told
+            unknown = not (who.people[0].words or who.people[0].note)
+            kept, sure = ("", Sure.NOT_KNOWN) if unknown else (words, how.sure)  # `unknown`, `ei tea`
+            statement = self.add_words(act, subject, name, kept, replace(how, sure=sure))  # one person's, as told
             self._people_told[statement.id] = replace(who.people[0], position=0)
             self._told_in_remarks[statement.id] = who.too
             return [statement]
@@ -329,7 +339,7 @@ class Teller:
             row = RowPosition(statement.id, person.row, person.position)
             act.state(statement.subject, "row", ROW_WORDS.write(row), sitting=statement.sitting)
         question = person.asks
-        if person.words and (relation := person.own or own_relation(person.words, statement.language)):
+        if relation := _own_kin(person, statement.language):
             read = self.read_own(act, statement, person.words, relation)
             of_place = person.asks if person.is_person else ""  # `me on her left`
             question = of_place if read else f"Whose “{person.words}” is in the picture?"

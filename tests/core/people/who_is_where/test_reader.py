@@ -145,6 +145,9 @@ IN_THE_PICTURE_TOO = [
     ("Stojí dědeček s malým Toníkem", "Toníkem"), ("Sėdi močiutė su mažuoju Kaziuku", "Kaziuku"),
     ("Mari koos väikese Jaanikesega", "Jaanikesega"),
     ("dziadek z psem Burkiem", ""),
+    ("Jaan koos abikaasaga", "abikaasa"), ("Jaan oma naisega", "naisega"), ("Jaan koeraga", ""),
+    ("Matti vaimonsa kanssa", "vaimonsa"), ("Matti poikansa ja äitinsä kanssa", ""), ("Erik Lund med sin fru", "fru"),
+    ("Jaan tütrega rannas", "tütrega"), ("Matti naapurin kanssa", ""),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip
 
@@ -203,6 +206,19 @@ NAMELESS = [
 @every_row(("words", "nameless"), NAMELESS)
 def test_who_is_told_without_a_name_is_of_one_picture(words: str, nameless: bool) -> None:
     assert [person.is_nameless for person in read_who(words).people] == [nameless]
+
+
+WHOSE = [
+    ("Tom Pike and wife", ["wife"]), ("Tom and Mum", []), ("Wife and daughter of Tom", ["Wife", "daughter of Tom"]),
+    ("Tom, wife and son", ["wife", "son"]), ("Wife and Anna", []), ("Tom, wife; son", []), ("Tom and Bro", []),
+    ("oncle de Pierre", ["oncle de Pierre"]), ("Mutter von Karl", []), ("O mais alto é o Zeca, ao lado dele a mulher",
+     ["mulher"]), ("Tom, Mum", []), ("Tom and Auntie", []), ("Ruth, son and Mum", []),
+]  # fmt: skip
+
+
+@every_row(("words", "nameless"), WHOSE)
+def test_kin_of_somebody_named_is_of_one_picture(words: str, nameless: list[str]) -> None:
+    assert [person.words for person in read_who(words).people if person.is_nameless] == nameless
 
 
 QUESTIONS = [
@@ -265,6 +281,7 @@ OWN_BESIDE = [
     ("Ma and Pa", ["mother", "father"]), ("Pa and Ma, Tom", ["father", "mother", ""]), ("Ma, Tom", ["", ""]),
     ("Tom, Ma, Pa", ["", "mother", "father"]),
     ("Ma and Tom", ["", ""]), ("Nan and Grandad", ["grandmother", ""]), ("Nan, Pop", ["grandmother", "father"]),
+    ("My wife and son", ["", "son"]), ("Me and wife", ["", "wife"]), ("Mum and wife", ["", ""]),
     ("Nan, Tom", ["", ""]), ("Tom, Nan (her sister)", ["", ""]),
 ]  # fmt: skip
 

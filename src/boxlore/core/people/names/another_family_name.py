@@ -78,6 +78,8 @@ def another_family_name(tokens: Sequence[Token]) -> tuple[str, Sequence[Token]]:
     is_family = not (name[-1].is_given and len(name) == 1) and not words_of.KIN_WORDS.keys() & {it.plain for it in name}
     if not (said and said <= _GO_WITH | _AT_BIRTH | _BEFORE | _OF_MARRYING and is_family):
         return "", ()
+    if len(before) > 1 and before[-1].plain in ("z", "ze") and before[-2].plain in _OF_MARRYING:
+        return "", ()  # `przed ślubem z Janem`: with whom
     at_birth = bool(said & _AT_BIRTH or (said & _BEFORE and said & _OF_MARRYING))
     at_birth = at_birth or (not behind and len(before) == 1 and before[0].text in _EARLIER)
     is_now = "now" in said and not at_birth and bool(before)  # `she's Burns now`

@@ -44,6 +44,7 @@ from boxlore.core.people.names.another_family_name import NOUNS_OF_BIRTH, anothe
 from boxlore.core.people.names.fathers_names import marks_child, tells_father
 from boxlore.core.people.names.forms import full_names_of, may_be_called
 from boxlore.core.people.names.frame import Frame
+from boxlore.core.people.names.kin_of_another import is_kin_of_another
 from boxlore.core.people.names.lists_table import ITALIAN_GIVEN, JAPANESE_GIVEN, MEN_ALONE
 from boxlore.core.people.names.particles import with_particle
 from boxlore.core.people.names.parts import NameParts
@@ -80,6 +81,8 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
         return NameParts()
     if any(token.plain.endswith("'s") for token in pieces[0]):
         return NameParts()  # `Ruth Garland née Pell's mother`
+    if is_kin_of_another(pieces[0]):
+        return NameParts()  # `moglie di Luigi`
     first, given = _commas(frame, pieces)
     core = _turned(frame, first, given) if given else _straight(frame, first)
     if core is None:
@@ -174,6 +177,12 @@ def _is_full_form(token: Token, before: Sequence[Token]) -> bool:
     return (begins_alike and not before[0].is_given) or token.plain in full_names_of(before[0].plain)
 
 
+def _is_full_form_of_first(token: Token, before: Sequence[Token]) -> bool:
+    """Whether the first of a given and a family name is a pet form of this one: `Peggy Daly (Margaret)`."""
+    is_whole = len(before) == _GIVEN_AND_FAMILY and not is_title(before[0])
+    return is_whole and token.plain in full_names_of(before[0].plain) and token.plain != before[0].plain
+
+
 def _may_be_called(call: str, name: str) -> bool:
     """Whether a given name and what somebody is called by are one: `Piet` and `Pieter`."""
     return call[:_ALIKE] == name[:_ALIKE] or may_be_called(call, name)
@@ -223,6 +232,9 @@ def _bracket(frame: Frame, tokens: Sequence[Token], *, inside: bool, before: Seq
         frame.put("given", tokens[0].text)  # `Mrs. John Ashworth (Florence)`
     elif inside and before and all(is_title(token) for token in before):
         frame.put("given", written(tokens))  # `Lady (Winifred) Tarrant`
+    elif not inside and len(tokens) == 1 and _is_full_form_of_first(tokens[0], before):
+        frame.put("given", tokens[0].text)  # `Peggy Daly (Margaret)`
+        frame.put("nickname", before[0].text)
     elif tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga", "kai") and not tokens[0].is_small:
         frame.put("belongs", written(tokens))
     elif len(tokens) > 2 or any(token.is_small or token.is_describing for token in tokens):

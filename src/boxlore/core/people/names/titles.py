@@ -6,7 +6,16 @@ from dataclasses import replace
 
 from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.frame import Frame
-from boxlore.core.people.names.lists_table import FAMILY_TOO, GIVEN_ELSEWHERE, GIVEN_IN_PICTURES, MEN, MEN_ALONE
+from boxlore.core.people.names.lists_table import (
+    FAMILY_TOO,
+    GIVEN_ELSEWHERE,
+    GIVEN_IN_PICTURES,
+    ITALIAN_GIVEN,
+    MEN,
+    MEN_ALONE,
+    PORTUGUESE_GIVEN,
+    SPANISH_GIVEN,
+)
 from boxlore.core.people.names.particles import with_particle
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.tokens import Token, token_of, written
@@ -39,6 +48,8 @@ def without_titles(frame: Frame, tokens: Sequence[Token]) -> Sequence[Token]:
                 at += 1
     return tokens[at:]
 
+
+GIVEN_OF_DONS = SPANISH_GIVEN | PORTUGUESE_GIVEN | ITALIAN_GIVEN
 
 _MAKE_KIN = ("great", "grand", "step", "half", "foster", "gross", "stief")
 """Words before one of kin, that make another one with it."""
@@ -86,7 +97,8 @@ def _title_part(tokens: Sequence[Token], frame: Frame) -> str:
     )  # `don Julián`
     may_be_given = not leads and (first.plain in words_of.EITHER or first.is_given)
     may_be_given = may_be_given and first.plain not in words_of.KIN_WITH_AN_ACCENT | words_of.GRANDPARENTS
-    if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
+    is_don = first.plain in ("don", "dona") and behind[0].plain in GIVEN_OF_DONS and behind[0].plain not in MEN_ALONE
+    if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given) and not is_don:
         return ""
     is_surely_kin = first.is_small or not is_title(first) or first.plain in words_of.KIN_BEFORE_RELIGION
     return "kin" if is_kin and is_surely_kin else "title"
@@ -131,6 +143,8 @@ def with_title(frame: Frame, core: Sequence[Token]) -> NameParts:
     if in_religion and last not in words_of.ALWAYS_RELIGIOUS and _may_be_secular(last, core):
         asks = f"Is “{core[1].text}” a family name, or a part of the name in religion?"
         return replace(with_particle(core[:1], core[1:]), asks=asks)
+    if last == "sr" and core[0].plain in MEN_ALONE:
+        return read_core(core, frame.known)  # `Sr. António`, and no sister
     if last in words_of.RELIGIOUS_TITLES and last not in words_of.PRIESTS and in_religion:
         return NameParts(religious=written(core))
     if len([token for token in core if not token.is_particle]) == 1:
@@ -183,15 +197,23 @@ def _with_younger(core: Sequence[Token]) -> Sequence[Token]:
     return core
 
 
+_NOBLE_ALONE = words_of.NOBLE - {"baron", "edler", "ritter", "parun"}
+
 _TOLD_APART = ("Óg", "Mór", "Beag", "Rua", "Bán")
 _OF_THE_IRISH = ("Ó", "Mac", "Mc", "Ní", "Nic", "Uí", "De")
 
 
 def _title_inside(frame: Frame, core: Sequence[Token]) -> Sequence[Token]:
-    """The core without a title before a particle: `Otto Graf von Lambsdorff`."""
-    for at in range(1, len(core) - 2):
+    """The core without a title before a particle, `Otto Graf von Lambsdorff`, or, where a given name leads and it
+    is no name, before the family name: `Otto Graf Lambsdorff`."""
+    for at in range(1, len(core) - 1):
         is_noble = core[at].plain in words_of.NOBLE and core[at + 1].is_particle
-        is_wife = core[at].plain == "bean" and core[at + 1].plain.split("\u00a0")[0] in ("ui", "mhic", "mhac")
+        is_noble = is_noble or (core[at].plain in _NOBLE_ALONE and core[0].is_given and not core[at + 1].is_given)
+        is_wife = (
+            len(core) > at + 2
+            and core[at].plain == "bean"
+            and core[at + 1].plain.split("\u00a0")[0] in ("ui", "mhic", "mhac")
+        )
         if is_noble or is_wife:  # `Máire Bean Uí Néill`
             frame.put("title", core[at].text)
             return (*core[:at], *core[at + 1 :])

@@ -21,7 +21,7 @@ TITLES = _words(
     sapper midshipman surgeon quartermaster gnr tpr bdr padre constable inspector ensign matron nurse alderman councillor cr mayor president senator judge
     justice sheriff earl count countess duke duchess baron baroness viscount viscountess marquess marquis prince
     princess king queen emperor empress tsar
-    herr frau fraulein hr fr frk freiherr freifrau freiin graf grafin furst ritter edler hauptmann oberst leutnant rittmeister
+    herr frau fraulein hr fr frk frhr frfr freiherr freifrau freiin graf grafin furst ritter edler hauptmann oberst leutnant rittmeister
     pastor pfarrer meester emer sub-lt sub-lieut sub-lieutenant gardejer direktor ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster ks ksiadz praost kyrkoherde kapteeni everstti tohtori witwe wwe hc cure abbe rovasti батюшка
     m mme mlle monsieur madame mademoiselle maitre
     sr sra srta senor senora senorita don dona d da lic
@@ -69,7 +69,7 @@ TITLES = _words(
 EITHER = _words("able earl dean duke don d da m fr pan graf baron")
 """Titles that are also names or other words: with one word behind them they are a given name if that fits."""
 
-NOBLE = _words("graf grafin freiin freiherr freifrau baron baronin baroness furst ritter edler parun krahv")
+NOBLE = _words("frhr frfr graf grafin freiin freiherr freifrau baron baronin baroness furst ritter edler parun krahv")
 """Titles that stand between the given names and a particle."""
 
 WIFE_TITLES = _words(

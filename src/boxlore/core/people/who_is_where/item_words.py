@@ -7,6 +7,7 @@ A description is of one person if a word of it is (“the tall man”). `somebod
 from collections.abc import Sequence
 from dataclasses import replace
 
+from boxlore.core.people.names.kin_of_another import is_kin_of_another
 from boxlore.core.people.names.reader import NOTHING_KNOWN
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
@@ -32,7 +33,10 @@ def is_kin_of(words: Sequence[Element]) -> bool:
         return True  # `søsteren deres`
     if len(words) == 2 and words[0].plain in KIN_WORDS and words[1].is_large and not is_with:
         return bool(name_of_form(token_of(words[1].text), NOTHING_KNOWN, shortest=4))
-    if len(words) != 4 or words[0].plain not in small_words.THE or not relation(words[1]):
+    said = words[1:] if words[0].plain in small_words.THE and len(words) > 1 else words
+    if is_kin_of_another([token_of(word.text) for word in said]):
+        return True  # `oncle de Pierre`
+    if len(words) != 4 or said is words or not relation(words[1]):
         return False
     return words[2].plain in ("de", "di", "do", "da", "del", "van", "von", "of") and words[3].is_large
 
@@ -75,11 +79,16 @@ def _is_noun_alone(words: Sequence[Element]) -> bool:
     return len(words) == 1 and words[0].plain in _NOUNS and not token_of(words[0].text).is_given
 
 
+_ARTICLE_MY_KIN = 3
+
+
 def without_article(words: Sequence[Element]) -> Sequence[Element]:
     """`la nonna Elvira` without `la`, `un desconocido` without `un`; but `la nonna`, `the Hill girls` as they are."""
     if len(words) < 2 or words[0].plain not in small_words.ARTICLES or words[0].text.endswith("."):
         return words
     following = words[1]
+    if len(words) > _ARTICLE_MY_KIN and following.kind == "my" and relation(words[2]):
+        return words[1:]  # `O meu irmão Rui`
     if len(words) > 2 and words[2].start - following.end > 1 and token_of(words[0].text).is_particle:
         return words  # `de Boer, Jan`
     nouns = (word for word in words[1:] if _NOUNS.get(word.plain))
@@ -133,9 +142,6 @@ def _leads_to_kin(words: Sequence[Element]) -> bool:
     return at > 0 and all(word.kind in ("word", "my") and word.text.islower() for word in words[: at + 1])
 
 
-_BORN = frozenset("b born geb geboren ne nee ur sund synt f fodt fodd née né р род".split())
-
-
 def _only_known(words: Sequence[Element]) -> int:
     """How many words `I only know` of `I only know the tall one` takes; 0 where no `only` and such a verb lead."""
     at = next((at for at, word in enumerate(words) if not (word.kind == "me" or word.plain in small_words.LEADS)), 0)
@@ -145,10 +151,7 @@ def _only_known(words: Sequence[Element]) -> int:
 
 
 def name_and_remark(words: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Element]]:
-    """`Ted is the tall one` as `Ted` and `the tall one`, `Ted b. 1902` as `Ted` and `b. 1902`; else no remark."""
-    born = next((at for at, word in enumerate(words) if at and word.plain in _BORN and not word.is_large), 0)
-    if born and all(word.text.isdigit() for word in words[born + 1 :]) and words[born + 1 :]:
-        return words[:born], words[born:]
+    """`Ted is the tall one` as `Ted` and `the tall one`; else no remark."""
     at = next((at for at, word in enumerate(words) if word.kind == "verb"), 0)
     name, remark = words[:at], words[at + (at == 0 or words[at].plain not in _ALSO_A_PREPOSITION) :]
     if (

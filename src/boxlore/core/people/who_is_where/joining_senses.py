@@ -10,7 +10,7 @@ from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.family_name_last import IBERIAN_GIVEN
 from boxlore.core.people.names.reader import is_family_in_polish
 from boxlore.core.people.names.tokens import token_of, tokens_of
-from boxlore.core.people.names.words_table import MARKERS
+from boxlore.core.people.names.words_table import MARKERS, SUFFIXES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.groups import is_plural_of_kin
@@ -213,7 +213,7 @@ def _before_a_place_of_another(reader: Reader, element: Element, further: Sequen
 
 _WITH: tuple[Reading, ...] = (
     ("of", _before_holding), ("word", _with_nobody), ("word", _of_a_name_at_birth),
-    ("beside", _of_a_wedding), ("beside", _of_who_is_told_behind_it), ("beside", _kin_in_a_case),
+    ("word", _of_a_wedding), ("beside", _of_who_is_told_behind_it), ("beside", _kin_in_a_case),
     ("with", _before_several), ("beside", _what_is_worn), ("with", _before_another),
     ("with", _before_a_place_of_another), ("beside", _of_who_was_told),
 )  # fmt: skip
@@ -236,7 +236,7 @@ def _joins_family_names(reader: Reader, element: Element, further: Sequence[Elem
         return True  # `Otto von und zu Waldeneck`
     if element.text not in ("y", "i", "e") or len(names) < 2 or names[-1].is_given:
         return False
-    if not (names[0].is_given or names[0].plain in IBERIAN_GIVEN):
+    if not any(name.is_given or name.plain in IBERIAN_GIVEN for name in names[:2]):
         return False
     following = further[1:2]
     has_particle = bool(following) and token_of(following[0].text).is_particle  # `Ruiz y Pérez de Castro`
@@ -247,7 +247,7 @@ def _joins_family_names(reader: Reader, element: Element, further: Sequence[Elem
     if following and following[0].kind == "note" and further[2:3] and further[2].is_large:
         return False  # `Zeca Pereira e Graça (Lili) Silva`
     small = following[0].plain if following else ""
-    ends = not following or following[0].kind not in ("word", "my") or small in BEFORE_OR_AFTER | {"o", "u"}
+    ends = not following or following[0].kind not in ("word", "my") or small in SUFFIXES | BEFORE_OR_AFTER | {"o", "u"}
     is_last = ends or has_particle
     last = further[0] if further and is_last else None
     return last is not None and last.is_large and last.kind == "word" and not token_of(last.text).is_given

@@ -63,15 +63,18 @@ def _is_nameless(told: str) -> bool:
         return True  # `Eine Frau`, where `Frau` is a title too
     if is_noun_of_one(told) and not (token_of(told).is_given or relation(elements_of(told)[0])):
         return True  # `Bride and groom`
+    elements = [element for element in elements_of(told) if element.kind != "end"]
+    if is_kin_of(elements) and not (own_relation(told) or _is_one_alone(elements)):
+        return True  # `oncle de Pierre`, `Sohn vom Bäcker`
     parts = read_name(told)
     is_name = any((parts.given, parts.family, parts.nickname, parts.religious, parts.born_as, parts.married_as))
     if own_relation(told) or is_name or (parts and " " not in told):
         return False
-    return not _is_one_alone([element for element in elements_of(told) if element.kind != "end"])
+    return not _is_one_alone(elements)
 
 
 def _is_one_alone(words: Sequence[Element]) -> bool:
     """`Ruth's mother`, `la mère de Paul`."""
-    kin = words[1] if is_kin_of(words) else words[-1]
+    kin = next((word for word in words if relation(word)), words[0]) if is_kin_of(words) else words[-1]
     is_somebodys = is_kin_of(words) or (is_of_somebody(words) and words[0].is_large)
     return is_somebodys and relation(kin) in _ONE_ALONE

@@ -429,7 +429,7 @@ def _are_titles_of_two(words: Sequence[Element], following: Sequence[Element]) -
 def _doubts(note: Element) -> bool:
     """`Edna (or is it Vi?)`, `(I think) Muriel`: a note that asks, or that says nothing but how unsure the name is."""
     only_unsure = bool(note.inside) and all(piece.kind == "unsure" for piece in note.inside)
-    return only_unsure or (note.text.endswith("?") and len(note.text) > 1)
+    return only_unsure or note.text.endswith("?")
 
 
 def _goes_on_with_names(before: str, following: Sequence[Element]) -> bool:

@@ -52,6 +52,7 @@ from boxlore.core.people.who_is_where.apposition import joined_to_names
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES, side_of, with_beside
 from boxlore.core.people.who_is_where.blessings import with_blessings
 from boxlore.core.people.who_is_where.completed_names import complete_names
+from boxlore.core.people.who_is_where.corrections import with_corrections
 from boxlore.core.people.who_is_where.counted_unknown import MOST_UNKNOWN
 from boxlore.core.people.who_is_where.denied import with_denied
 from boxlore.core.people.who_is_where.described import with_described, with_verbs_of_doubt
@@ -65,6 +66,7 @@ from boxlore.core.people.who_is_where.item_words import (
 )
 from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.life_years import with_life_years
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.listed_places import with_listed_places
 from boxlore.core.people.who_is_where.nameless import ask_of_kin_or_names, mark_nameless, mark_parents
@@ -102,7 +104,8 @@ from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.told_surely import ask_of_what_is_no_person
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
 from boxlore.core.people.who_is_where.unseen import with_unseen
-from boxlore.core.people.who_is_where.what_is_not_known import without_what_is_not_known
+from boxlore.core.people.who_is_where.what_is_not_known import tells_nothing_known, without_what_is_not_known
+from boxlore.core.people.who_is_where.whose_kin import mark_whose_kin
 from boxlore.core.people.who_is_where.word_senses import kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -124,8 +127,9 @@ class WhoTold:
 def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     """Everyone a text names with their places. Any text gives what can be made of it."""
     reader = Reader(text, known)
-    elements = without_commas_in_names(elements_of(text.strip()), known)
     reader.text = text.strip()
+    told = with_corrections(with_life_years(elements_of(reader.text), reader.text))
+    elements = without_commas_in_names(told, known)
     elements = with_blessings(with_nicknames_whole(without_marks_around(elements)), reader.text)
     elements = with_pronoun_remarks(elements, reader.text)
     takers = without_takers(elements, reader.text, known)
@@ -141,6 +145,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     for at, element in enumerate(elements):
         _take(reader, element, elements[at + 1 :])
     end_item(reader)
+    mark_whose_kin(reader.items)
     items = [] if _tells_of_nobody(reader.items) else told_once(joined_to_names(reader.items))
     items += [Item(doubted, "", width=0) for doubted in takers.doubted]
     items = items or ([] if takers.people else _nobody_told(reader.text))
@@ -191,6 +196,8 @@ def _tells_of_nobody(items: Sequence[Item]) -> bool:
 
 def _nobody_told(text: str) -> list[Item]:
     """All the words as one question, where nobody was made of them: so that they stay, and are no person's name."""
+    if tells_nothing_known(elements_of(text)):
+        return [Item(Placed("", 0), "")]  # `No idea who these people are`
     asks = f"Who is meant by “{text}”?"
     return [Item(Placed(text, 0, asks=asks, is_person=False), "")] if any(map(str.isalpha, text)) else []
 

@@ -28,6 +28,10 @@ def is_absent(words: Sequence[Element]) -> bool:
     plains = [word.plain for word in words]
     if any(plains[at : at + 2] == ["out", "of"] and plains[at + 2] in _SHOTS for at in range(len(plains) - 2)):
         return True  # `Sue just out of shot`
+    if not {word.plain for word in words[1:] if word.text.islower()}.isdisjoint(small_words.DEAD) and any(
+        word.plain in small_words.BY_THEN for word in words[1:]
+    ):
+        return True  # `Vi had died by then`
     for at, word in enumerate(words):
         if word.plain not in small_words.NOT_IN_IT or word.text == "néni" or word.kind == "my":
             continue  # a Hungarian aunt, where `není` is Czech

@@ -239,7 +239,7 @@ BLESSINGS = BLESSED_WITH | frozenset(
 )
 """All words of such wishes: `God rest him`, `que en paz descanse`."""
 
-NO_NOUNS = frozenset(("père", "bruder", "born", "pål"))
+NO_NOUNS = frozenset(("père", "bruder", "tochter", "born", "pål"))
 """Words whose accents tell them from a noun of several people: `père` is no Estonian `pere`, `Bruder` is one."""
 
 FINNISH_KIN = frozenset(
@@ -279,6 +279,18 @@ LEAVES_OUT_OTHERS = frozenset(
     "tagit ilman paitsi без кроме bez oprocz iznemot isskyrus krome".split()
 )
 """Those of them behind which somebody else is told: whoever stands before them is in the picture."""
+
+DEAD = frozenset(
+    "dead died passed tot gestorben verstorben surnud mort morte muerto muerta morto morta overleden dod dode kuollut "
+    "умер умерла zmarl zmarla miris mirusi mires mirusi zemrel zemrela meghalt halott".split()
+)
+"""Words of somebody's death."""
+
+BY_THEN = frozenset(
+    "had then already schon bereits damals juba siis deja alors ya entonces gia allora ja entao al toen da allerede "
+    "redan jo silloin уже тогда juz wtedy jau tad jau uz tehdy mar akkor".split()
+)
+"""Words beside them that say that it was before the picture: whoever they are told of is not in it."""
 
 RELATIVES = frozenset(
     "who whom kes qui que che joka som ktory ktora ktorzy ktere ktera jenz kurs kura kuris kuri которыи которая которые".split()
@@ -494,12 +506,19 @@ BEFORE_EXACTLY = {
     "È": "verb",
     "É": "verb",
     "I": "me",
+    "Zé": "word",
 }
 """Words whose accent makes them another word than the folded one: as told -> the class."""
 
 THE_OTHER_WAY = frozenset(
     "reversed umgekehrt andersherum umberpoordult vastupidi inversement omgekeerd omvendt omvant tvartom painvastoin "
     "наоборот odwrotnie otradi atvirksciai naopak".split()
+).union(
+    (
+        "the other way|the other way round|the other way around|dans l'autre sens|al reves|en sentido contrario|"
+        "nell'altro senso|al contrario|ao contrario|de andere kant op|andersom|den anden vej|andre veien|at andra hallet|"
+        "toisin pain|в другую сторону|w druga strone|uz otru puse|i kita puse|opacne"
+    ).split("|")
 )
 """Words that turn the order of a row round."""
 

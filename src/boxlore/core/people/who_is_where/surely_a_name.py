@@ -19,6 +19,7 @@ from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.companions import kin_in
 from boxlore.core.people.who_is_where.dictionary_forms import family_behind_with, given_of, likely_given_of
 from boxlore.core.people.who_is_where.kin_words import is_form_of_kin, own_relation
 from boxlore.core.people.who_is_where.order import Item
@@ -92,6 +93,7 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
             for name in _names_in(note, known)
             if fold(name) not in told_too and name not in item.person.family
         ]
+        names += [kin for kin in kin_in(note) if fold(kin) not in told_too and kin not in names]
         too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in names]
         too += [Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False) for group in _groups_in(note)]
         tells_me = any(token.text in _ME for token in tokens_of(note)) and not _says_not_known(note)

@@ -83,6 +83,16 @@ def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
     return kept
 
 
+def tells_nothing_known(elements: Sequence[Element]) -> bool:
+    """Whether an answer says no more than that nobody is known: `No idea who these people are`; not where somebody is
+    named, or a place is told."""
+    opens = elements[:1] != [] and elements[0].kind == "unknown"
+    return opens and not any(
+        (piece.is_large and piece.kind == "word" and at) or piece.kind in (*PLACES, "number", "note")
+        for at, piece in enumerate(elements)
+    )
+
+
 def _without_first_doubt(elements: Sequence[Element]) -> list[Element]:
     """`Not sure, but I think that's Tom`: Tom alone, in doubt, and nobody unknown before him."""
     kept: list[Element] = []
