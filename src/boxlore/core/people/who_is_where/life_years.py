@@ -13,8 +13,8 @@ from boxlore.core.people.who_is_where.tokens import Element, each_as_one
 
 _MARKS = frozenset(
     "* † + b born d died geb geboren gest gestorben sund surn nee ne nato nata morto morta nacido nacida "
-    "fallecido fallecida nascido nascida f fodt fod fodd fodda synt d dod syn s k р род ум ur zm dzim mir g gim miro nar "
-    "zem zemr".split()
+    "fallecido fallecida nascido nascida f fodt fod fodd fodda synt d dod syn s k р род ум ur zm dzim mir g gim miro "
+    "nar zem zemr".split()
 )
 """Words before the year of a birth or a death, without their point."""
 
