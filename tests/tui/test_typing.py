@@ -115,7 +115,7 @@ def test_undo_and_redo_over_items(terminal: Opens, folder: Path, told: Told) -> 
     window.send("One⟨PgDn⟩Two⟨PgDn⟩Three⟨PgDn⟩")
     window.wait_for("4 of 8")
     window.send("⟨^Z⟩⟨^Z⟩")
-    window.wait_for("Taken back at TRA-0002, which is out now: Story: Two")
+    window.wait_for("Taken back at TRA-0002, which is on the screen again: Story: Two")
     window.send("⟨^Y⟩")
     window.wait_for("Done again: Story: Two")
     window.send("⟨^Q⟩")

@@ -115,7 +115,7 @@ class Plain:
             self.say(f"Marker {marker.number}: {marker.name or 'not named'}.")
         more = worth_asking(self.sitting.collection, record, self.sitting.teller_named)
         for words in (*self.sitting.gentle_questions(record), *more):
-            self.say(f"Worth asking: {words}")
+            self.say(f"To ask: {words}")
         for words in self.sitting.to_ask(record.id):
             self.say(f"To ask: {words}")
         if words := course.suggest_end(self.sitting):

@@ -97,4 +97,4 @@ def history(plain: Plain, words: str) -> None:
     """Read out every answer that this question ever had, and whether it still holds."""
     name = words or plain.prompt.field
     for past in plain.sitting.history(plain.record.id, name):
-        plain.say(f"{past.statement.recorded_at[:16]}, {past.state}: {past.statement.words or 'asked, not known'}")
+        plain.say(f"{past.statement.recorded_at[:16]}, {past.shown}: {past.statement.words or 'asked, not known'}")

@@ -92,6 +92,11 @@ class Past:
     statement: Statement
     state: str
 
+    @property
+    def shown(self) -> str:
+        """“told”, “replaced”, “taken back”."""
+        return {"in force": "told", "withdrawn": "taken back"}.get(self.state, self.state)
+
 
 @dataclass(frozen=True, slots=True)
 class ActDone:

@@ -69,7 +69,7 @@ LINES: dict[str, str] = {
     "--for family": "“the family”",
     "--for": "“For whom?”",
     "--inside": "“In or near which town?”",
-    "--kin-of": "“Whose pages are they?”",
+    "--kin-of": "“Kinship told from whose side?”",
     "--new-numbers": "“new numbers”",
     "--look-in": "“A further folder to look in”",
     "--mend": "“Note the new place of moved ones?”",
@@ -82,7 +82,7 @@ LINES: dict[str, str] = {
     "--pairs suffix": "“by name: _f, _b, _front, _back”",
     "--pairs": "“How do fronts and backs belong together?”",
     "--update": "“An earlier transfer to update”",
-    "--voice": "“What was told aloud too?”",
+    "--voice": "“With recorded voices?”",
     "--words": "“Which words?”",
 }
 """Option, with its value where that matters -> the line of a form that asks the same, or the answer to it."""

@@ -58,7 +58,7 @@ AFTER: Sections = (
             "Something went badly wrong? Each time you leave, a backup is made. Press Esc, “Keep safe”, “Bring "
             "back a backup”, and the collection is as it was then. What is there now is kept too, and can come back "
             "itself.",
-            "What stands under “Worth asking” is only a question. You need not answer it. Where Ctrl+P stands behind "
+            "What stands under “What to ask” is only a question. You need not answer it. Where Ctrl+P stands behind "
             "it, that key answers it.",
             "Stop after about an hour and a half, sooner if the teller is tired.",
         ),
@@ -88,7 +88,7 @@ AFTER: Sections = (
             "notes what was agreed and who gave it. “Rest” and “End the sitting” are there, and what to ask next time.",
             "If a recorder runs: choose “Clap” and clap your hands once. Afterwards give the sound file and where in "
             "it the clap is heard; then everything told can be found in the recording. F4 shows where.",
-            "Something not meant for outside? “Keep the last minutes from outside”: that part is in no open list.",
+            "Something not meant for outside? “Keep the last minutes from outside”: nothing of them leaves the family.",
         ),
     ),
     (

@@ -49,7 +49,7 @@ ITEM_KEYS: tuple[Key, ...] = (
     ),
     Key("f7", "sure", "F7", "How sure", "How sure the teller is: sure, likely, guess."),
     Key("f8", "same", "F8", "Same", "Same people, same day or same place as the photograph before."),
-    Key("f9", "ask_later", "F9", "Ask later", "Come back to this, or note whom to ask."),
+    Key("f9", "ask_later", "F9", "Ask later", "Note what is to be asked here, or whom: “What to ask” has it."),
     Key("ctrl+l", "language", "Ctrl+L", "", "The language of this answer, and from now on."),
     Key("ctrl+p", "which", "Ctrl+P", "", "Which date, place or person is meant; how a name is read."),
     Key("tab", "tab", "Tab", "", "Take what is suggested; else go to the next question."),
@@ -97,7 +97,13 @@ ROW_KEYS: tuple[Key, ...] = (
         "One thing of all that are picked: as the photograph that is out, or in words.",
     ),
     Key("ctrl+z", "undo", "Ctrl+Z", "", "Take back the last thing done."),
-    Key("tab", "filter", "Tab", "All / bare / begun / told / to ask", "Show only those."),
+    Key(
+        "tab",
+        "filter",
+        "Tab",
+        "All / bare / begun / told / to ask",
+        "All, or those of one kind, in turn.",
+    ),
     Key("escape,f3", "back", "Esc", "Back", "Back to the photograph."),
     Key("ctrl+q", "leave", "Ctrl+Q", "Leave", "Leave. Nothing is lost."),
 )

@@ -20,7 +20,7 @@ def test_an_event_is_told_dated_renamed_and_taken_off(run: Run, folder: Path) ->
             async with hands_on(collection) as hands:
                 await hands.press("escape")
                 await hands.choose("Put right", "What happened when")
-                assert "0 told, 1 asked" in hands.text and "a picture waits" in hands.text
+                assert "0 told, 1 asked" in hands.text and "a picture waits for it" in hands.text
                 await hands.press("down", "enter")
                 assert "Show TRA-0001" in hands.text
                 await hands.choose("Say when it was")

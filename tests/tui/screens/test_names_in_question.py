@@ -31,7 +31,7 @@ def test_each_place_is_asked_about_once(run: Run, folder: Path) -> None:
                 assert "2 answers are kept. Ctrl+Z takes back the last one." in hands.text
                 await hands.press("ctrl+z")  # and nothing that was told before
                 assert (
-                    "which is out now: whether 1 mention names somebody living." in hands.text
+                    "which is on the screen again: whether 1 mention names somebody living." in hands.text
                     and "TRA-0002" in hands.text
                 )
                 await hands.press("escape")

@@ -138,7 +138,7 @@ def test_a_dispute_is_settled_at_its_question_and_from_check(run: Run, collectio
     async def settle() -> None:
         async with hands_on(collection) as hands:
             assert "When was it? disputed: Ctrl+P" in hands.text
-            assert "Worth asking ? Sources disagree, these dates cannot both be so:" in hands.text
+            assert "What to ask ? Sources disagree, these dates cannot both be so:" in hands.text
             await hands.press("tab", "tab", "ctrl+p")
             assert "When: which answer is used?" in hands.text
             await hands.choose("“1912”")

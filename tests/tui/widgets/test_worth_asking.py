@@ -13,12 +13,12 @@ QUESTIONS: tuple[Question, ...] = (
 )
 
 SHOWN = [  # questions, columns, rows, what is shown
-    (QUESTIONS, 60, 4, "Worth asking ? Who is Dot? Ctrl+P\n? Was it a Sunday?\n→ ask Joan"),
-    (QUESTIONS, 60, 2, "Worth asking ? Who is Dot? Ctrl+P\n… and 2 more: Esc, “This photograph”, “Worth asking”"),
-    (QUESTIONS[:1], 60, 1, "Worth asking ? Who is Dot? Ctrl+P"),
-    (((LONG,),), 40, 1, "Worth asking xxxxxxxx y y y y y …"),
-    (((LONG,), ("→ ask Joan",)), 60, 2, "Worth asking xxxxxxxx y y y y y y y y y y y y…\n… and 1 more: Esc, "
-     "“This photograph”, “Worth asking”"),
+    (QUESTIONS, 60, 4, "What to ask ? Who is Dot? Ctrl+P\n? Was it a Sunday?\n→ ask Joan"),
+    (QUESTIONS, 60, 2, "What to ask ? Who is Dot? Ctrl+P\n… and 2 more: Esc, “This photograph”, “What to ask here”"),
+    (QUESTIONS[:1], 60, 1, "What to ask ? Who is Dot? Ctrl+P"),
+    (((LONG,),), 40, 1, "What to ask xxxxxxxx y y y y y …"),
+    (((LONG,), ("→ ask Joan",)), 60, 2, "What to ask xxxxxxxx y y y y y y y y y y y y …\n… and 1 more: Esc, "
+     "“This photograph”, “What to ask here”"),
 ]  # fmt: skip
 
 

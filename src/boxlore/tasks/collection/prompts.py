@@ -61,7 +61,7 @@ PROMPTS: tuple[Prompt, ...] = (
     ),
     Prompt(
         field="occasion",
-        question=to_say("Why that day?"),
+        question=to_say("What was the occasion?"),
         hint=to_say("A wedding, a visit, the day before leaving."),
     ),
     Prompt(

@@ -107,7 +107,7 @@ TASKS = {
         "a stick: all that is told, and scans",
         lambda collection: [
             folder_blank(collection, "into", "Folder on the other disk", "",
-                         f"{collection.folder.resolve().name} is made in it; later only what is new is copied."),
+                         f"A folder “{collection.folder.resolve().name}” is made there; later only what is new."),
         ],
         _copy_away,
     ),

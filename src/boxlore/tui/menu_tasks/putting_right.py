@@ -38,7 +38,7 @@ TASKS = {
     "give": Task(
         Group.PUT_RIGHT,
         "Give answers to a teller",
-        "answers under the keeper",
+        "noted as yours, to who told them",
         lambda collection: [
             Blank(
                 "name",

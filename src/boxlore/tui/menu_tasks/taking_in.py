@@ -235,7 +235,7 @@ def where_blanks() -> list[Blank]:
     return [
         Blank("box", "Box", "", "The number or name on the box they go into. Empty, if they are in none yet."),
         Blank("folder", "Folder in that box"),
-        Blank("found_in", "How were they found?", "", "For instance: in the shoebox, under the letters."),
+        Blank("found_in", "How did they lie when found?", "", "For instance: in the shoebox, under the letters."),
     ]
 
 
@@ -262,7 +262,7 @@ TASKS = {
             Blank("find_prints", "Several prints on one scan?", "no", "To put outlines right: “Prints on a sheet”.",
                   choices=(("no", "one photograph in each file"), ("yes", "find the prints on them"))),
             Blank("camera_dates", "The date a camera wrote into the files?", "scan",
-                  "Of the picture only if it is no picture of a print.",
+                  "Of the picture only where a camera took it, and not of a print.",
                   choices=(("scan", "when it was scanned"), ("picture", "when the picture was taken"))),
             COPY,
             Blank("own", "Files that Boxlore made itself?", "no", "Such as copies, pages, packages.",

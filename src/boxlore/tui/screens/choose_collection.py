@@ -14,7 +14,7 @@ from boxlore.core.places.country_defaults import UsualWays, usual_ways
 from boxlore.core.statements import fold
 from boxlore.tasks.collection.backups import has_backups
 from boxlore.tasks.collection.opening import DATABASE, check_new_folder, files_beside, start
-from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.collection.settings import Settings, read_settings
 from boxlore.tui.from_inside import PLACES, from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
@@ -35,6 +35,9 @@ WELCOME = (
     "Boxlore sits with the two of you: it shows a scan, you ask, and every word is kept beside the number of the "
     "print and the box it lies in.\n"
 )
+
+MOST_BELOW = 3
+"""So many collections are named that lie below the folder in which there is none."""
 
 FIVE = (
     ("Tab", "go on to the next question"),
@@ -168,7 +171,7 @@ class StartScreen(Screen[None]):
                 "country",
                 "In which country does the family live?",
                 "",
-                "In English. Its places and holidays come first. May stay empty.",
+                "In English. Its places, holidays, summer and way to write a day come first. May stay empty.",
             ),
             Blank(
                 "folder",
@@ -232,7 +235,9 @@ class StartScreen(Screen[None]):
         async def answer(answers: dict[str, str]) -> str:
             folder = typed_path(answers["folder"])
             if not (folder / DATABASE).is_file() and not has_backups(folder):
-                return f"There is no collection in {folder}."
+                below = sorted(path.parent for path in folder.glob(f"*/{DATABASE}"))[:MOST_BELOW]
+                there = f" There is one in {' and in '.join(map(str, below))}." if below else ""
+                return f"There is no collection in {folder}.{there}"
             words = await self._opened(folder)
             if words and has_backups(folder):
                 self._offer(folder, words)
@@ -253,7 +258,7 @@ class StartScreen(Screen[None]):
             elif words := await answer({"folder": value}):
                 self.say(words)
 
-        choices = [Choice(str(folder), folder.name, short(str(folder.parent), 40)) for folder in self._recent]
+        choices = [Choice(str(folder), short(_title_of(folder), 40), short(str(folder), 60)) for folder in self._recent]
         await self.app.push_screen(Choices("Open a collection", [*choices, Choice("", "Another folder")], chosen))
 
     async def action_demo(self) -> None:
@@ -346,6 +351,14 @@ def _cannot_be_made(folder: str) -> str:
     except BoxloreError as error:
         return str(error)
     return ""
+
+
+def _title_of(folder: Path) -> str:
+    """The title of the collection in a folder; the name of the folder where its settings cannot be read."""
+    try:
+        return read_settings(folder).title
+    except BoxloreError:
+        return folder.name
 
 
 def letters_of(title: str) -> str:

@@ -72,7 +72,7 @@ class EventsScreen(ListScreen):
         if row is None:
             return ((_NEW, "strong"),)
         if isinstance(row, Waiting):
-            count = "a picture waits" if len(row.items) == 1 else f"{len(row.items)} pictures wait"
+            count = "a picture waits for it" if len(row.items) == 1 else f"{len(row.items)} pictures wait for it"
             return (
                 (f"{'when was it?':<{DATE_WIDTH}}", "strong"),
                 (short(row.name, max(width - DATE_WIDTH - 24, 12)), "plain"),

@@ -171,7 +171,7 @@ class LargeScreen(Screen[None]):
         how = (
             f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go. Enter alone names it."
             if hand
-            else "Arrows and Enter set one, a digit goes to one, + - zoom, h heads, r turns, a retouched; F1: keys."
+            else "Arrows and Enter set one, a digit goes to one, + - zoom, h faces, r turns, a retouched; F1: keys."
         )
         self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
 

@@ -40,7 +40,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
     Group.SIT: (
         Choice("course", "This sitting", "agreement, rest, recording, end"),
         Choice("tellers", "Who tells now", "somebody else; earlier answers"),
-        Choice("asking", "What to ask", "notes, faces, dates to settle"),
+        Choice("asking", "What to ask", "notes, faces without a name, dates"),
         Choice("next_open", "Next with an answer missing", "Ctrl+N  who, when, where or why"),
         Choice("viewing", "Page for the teller", "its address and code"),
         Choice("find", "List and find", "F3  also to say one thing of many"),
@@ -51,8 +51,8 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("check", "Check", "what is missing, what cannot be so"),
         Choice("people", "People", "names, kin, consent, their pictures"),
         Choice("told_words('place', 'Places')", "Places", "where each is; a new name for all"),
-        Choice("told_words('occasion', 'Occasions')", "Occasions", "as told; a new name for all"),
-        Choice("events", "What happened when", "weddings, moves, voyages"),
+        Choice("told_words('occasion', 'Occasions')", "Occasions", "in pictures; a new name for all"),
+        Choice("events", "What happened when", "in the family: weddings, moves"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
         Choice("find", "Many photographs at once", "in the list: Space picks, F8 says"),
     ),
@@ -69,10 +69,10 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("audience", "Fewer may see it", "F6  the family only, then the keeper only"),
         Choice("sure", "How sure they are", "F7"),
         Choice("same", "Same as before", "F8  people, day, place"),
-        Choice("ask_later", "Ask later", "F9  or ask someone else"),
+        Choice("ask_later", "Ask later", "F9  a note for “What to ask”"),
         Choice("set_aside", "Set aside", "not today, not with this teller"),
         Choice("relate", "Related to another", "same picture, negative, attached to"),
-        Choice("worth_asking", "Worth asking", "all questions; Ctrl+P answers", key="w"),
+        Choice("worth_asking", "What to ask here", "all that is in question; Ctrl+P answers", key="w"),
     ),
 }
 """What the screen below does itself, by group: the action of `tui.screens.sitting_keys`, its name and its key."""

@@ -80,7 +80,7 @@ async def ask_at(screen: ItemView, block: Block) -> None:
     elif len(questions) == 1:
         await questions[0].ask()
     else:
-        await _ask_one_of(screen, "Which of these?", questions)
+        await _ask_one_of(screen, "What to ask here: which first?", questions)
 
 
 async def ask_all(screen: ItemView) -> None:
@@ -90,9 +90,9 @@ async def ask_all(screen: ItemView) -> None:
     rest = ["".join(part if isinstance(part, str) else part[0] for part in parts) for parts in screen.questions]
     below = "\n".join(words for words in rest if not any(known in words for known in answered))
     if questions or below:
-        await _ask_one_of(screen, "Worth asking", questions, below)
+        await _ask_one_of(screen, "What to ask here", questions, below)
     else:
-        screen.say("Nothing is worth asking here.")
+        screen.say("Nothing to ask follows from what is told here.")
 
 
 async def _ask_one_of(screen: ItemView, title: str, questions: list[Answerable], below: str = "") -> None:

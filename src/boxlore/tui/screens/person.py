@@ -195,7 +195,7 @@ class PersonScreen(ListScreen):
         parts: list[str | tuple[str, str]] = []
         for past in self.sitting.history(said.subject.id, said.field):
             when = past.statement.recorded_at[:16].replace("T", " ")
-            parts += [(f"{when}  {past.state}\n", "bold")]
+            parts += [(f"{when}  {past.shown}\n", "bold")]
             parts += [f"{self._says(past.statement)}: “{self._words(past.statement)}”\n\n"]
         await self.app.push_screen(Notice(f"History: {FIELDS[said.field].label}", *parts))
 

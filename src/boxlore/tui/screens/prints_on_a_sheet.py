@@ -56,7 +56,7 @@ async def ask_sheets(host: TaskHost, showing: Showing) -> None:
         return ""
 
     blanks = [
-        file_blank(collection, "path", "Folder, file, or a number", "", "TRA-0042: a sheet that is in."),
+        file_blank(collection, "path", "Folder, file, or a number", "", "A number: of a sheet that is in already."),
         *where_blanks(),
         COPY,
     ]

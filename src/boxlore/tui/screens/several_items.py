@@ -41,13 +41,21 @@ KEYS = {
     "care": "c", "series": "v", "note": "n", "audience": "a", "move": "m", "none": "0",
 }  # fmt: skip
 """The key of each line: it stays the same where the lines above it come and go."""
+_ABOUT = {
+    "process": "how they were made: tintype, colour slide",
+    "enclosure": "the sleeve, envelope or album they are in",
+    "care": "what is to be heeded before they are shown or touched",
+    "series": "the part of the collection: letters, the farm",
+    "note": "for the keeper alone",
+}
+"""What is said of all, where no question of the sitting asks it."""
 
 
 async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model: Record) -> None:
     """Ask what is so of all these items (ids); `model` is the one that is out."""
     same = same_choices(model, "same:")
-    asked = {prompt.field: prompt.question for prompt in sitting.prompts}
-    said = [Choice(f"say:{field}", FIELDS[field].label, asked.get(field, "in words"), KEYS[field]) for field in OF_ALL]
+    about = _ABOUT | {prompt.field: prompt.question for prompt in sitting.prompts}
+    said = [Choice(f"say:{field}", FIELDS[field].label, about.get(field, ""), KEYS[field]) for field in OF_ALL]
     rest = [
         Choice("audience", "Who may see them", key=KEYS["audience"]),
         Choice("move", "Another box or folder", key=KEYS["move"]),

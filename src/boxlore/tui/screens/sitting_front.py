@@ -77,11 +77,12 @@ class FrontScreen(Screen[None]):
         choices = [
             first,
             Choice("next", "Next with an answer missing", "after the one where you stopped" if stopped else ""),
-            Choice(ASK, f"What to ask {teller}", "notes, faces, dates to settle"),
+            Choice(ASK, f"What to ask {teller}", "notes, faces without a name, dates"),
             Choice(LIST, "A list", "find words, a number, a box"),
         ]
         if row.mark:  # last: the others keep their digits where it is missing
-            choices.append(Choice("box", "Go on in the same box", f"{row.mark}, and what lies with it"))
+            all_of_it = "Go on in the same box" if stopped else "All in the same box"
+            choices.append(Choice("box", all_of_it, f"as {row.number}, which lies at {row.mark}"))
 
         async def answer(value: str) -> None:
             await self._begin(value, at)

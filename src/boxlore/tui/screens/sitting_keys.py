@@ -263,7 +263,7 @@ class ItemScreen(ItemOver):
         position, where = self.listing.position(act.item), ""
         if act.item != self.record.id and position >= 0:
             self.open(position)
-            where = f" at {self.record.number}, which is out now"
+            where = f" at {self.record.number}, which is on the screen again"
         else:
             self.refresh_record()
         self.say(f"{verb}{where}: {act.in_words.removesuffix('.')}.")

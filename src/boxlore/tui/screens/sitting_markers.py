@@ -94,7 +94,7 @@ class MarkingScreen(KeepingScreen):
             words, bad = str(error), True
         else:
             address = self.showing.address
-            words, bad = (f"Page for the teller: {address}   Later: Esc, “Sit”." if address else ""), False
+            words, bad = (f"Page for the teller: {address}   To see it again: Esc, “Sit”." if address else ""), False
         if words:
             self._from_page(lambda: None if self._note else self.say(words, bad=bad))
 

@@ -80,16 +80,16 @@ async def open_course(host: StepsHost) -> None:
         steps = course.STAGES.get(sitting.stage, ())
         choices += [Choice(str(step), *_NAMES[step], key=_DIGITS[step]) for step in steps]
         if due := len(course.consent_due(sitting)):
-            choices.append(Choice("consent", "Consent, asked again", f"{due} to ask", "4"))
+            choices.append(Choice("consent", "Consent, asked again", f"{due} to ask", "c"))
         if not has_ended:
             choices += [
-                Choice("started", "Note that a recorder runs", "from now on, in the time log", "5"),
-                Choice("clap", "Clap", "heard in the recording too", "6"),
-                Choice("closed", "Keep the last minutes from outside", "out of all that leaves the family", "7"),
+                Choice("started", "Note that a recorder runs", "from now on, in the time log", "4"),
+                Choice("clap", "Clap", "heard in the recording too", "5"),
+                Choice("closed", "Keep the last minutes from outside", "out of all that leaves the family", "6"),
             ]
         choices += [
-            Choice("recording", "Keep a recording", "a sound file, into recordings/", "8"),
-            Choice("paper", "Keep a signed paper", "into papers/", "9"),
+            Choice("recording", "Keep a recording", "a sound file, into recordings/", "7"),
+            Choice("paper", "Keep a signed paper", "into papers/", "8"),
             Choice("summary", "Summary", "what was told, and in how long", "s"),
         ]
     choices.append(Choice("story", "A story of no picture", "of a person, event or place", "t"))

@@ -281,7 +281,7 @@ class SaidScreen(ListScreen):
             when = statement.recorded_at[:16].replace("T", " ")
             words = statement.words or "asked, not known"
             parts += [
-                (f"{when}  {past.state}\n", "bold"),
+                (f"{when}  {past.shown}\n", "bold"),
                 f"{source_words(statement.source, names.get(statement.source.ref, ''))}: “{words}”\n\n",
             ]
         await self.app.push_screen(Notice(f"History: {FIELDS[view.field].label}", *parts))

@@ -238,7 +238,7 @@ def asked_or_made(
     if question is not None:
         return places_asked(question.names)
     if own is not None and own.asks and prompt.reads == "date":
-        return (f"{UNREAD}; ", ("Ctrl+P", "bold"), " tells which")
+        return (f"{UNREAD}; ", ("Ctrl+P", "bold"), ": say which")
     return made_of(own, way) if own else ()
 
 
@@ -246,7 +246,7 @@ def date_asked(asks: str, names: Sequence[str]) -> tuple[StyledText, ...]:
     """The question about a date, and its choices, numbered as the card of Ctrl+P has them; a question that names them
     all is enough."""
     if not names and asked_event(asks):
-        return (("? ", "bold $warning"), f"{asks} ", ("Ctrl+P", "bold"), " tells it")
+        return (("? ", "bold $warning"), f"{asks} ", ("Ctrl+P", "bold"), ": say when")
     if not names:
         return (("? ", "bold $warning"), asks)
     asked = question_alone(asks, names)
@@ -311,7 +311,7 @@ def _state(record: Record, prompt: Prompt, own: StatementView | None) -> str:
         return "disputed: F4" if FIELDS[prompt.field].many else "disputed: Ctrl+P"
     used = record.rests_on(prompt.field)
     if own is not None and not (prompt.gathers or FIELDS[prompt.field].many) and used and own not in used:
-        return "another is used"
+        return f"used: {who_says(used[0])}"
     if own is not None and marks(own):
         return marks(own)
     return "asked, not known" if prompt.field in record.not_known else ""

@@ -1,4 +1,4 @@
-"""What is worth asking about an item, in the room that there is: questions whole, and how many more there are."""
+"""What to ask about an item, in the room that there is: questions whole, and how many more there are."""
 
 from collections.abc import Sequence
 
@@ -7,8 +7,8 @@ from boxlore.tui.widgets.plain_text import Line, StyledText, content, short
 Question = tuple[StyledText, ...]
 """A question as parts of styled text, without a line break."""
 
-HEAD = "Worth asking"
-MORE = "… and {count} more: Esc, “This photograph”, “Worth asking”"
+HEAD = "What to ask"
+MORE = "… and {count} more: Esc, “This photograph”, “What to ask here”"
 
 
 class WorthAsking(Line):
