@@ -180,12 +180,12 @@ def _of_directories(structure: Tiff, directories: dict[int, Directory]) -> Itera
                 if entry.tag in WINDOWS_TEXTS:
                     yield value.decode("utf-16-le", "replace")
                 elif entry.tag == USER_COMMENT:
-                    yield from _of_comment(value)
+                    yield from comment_texts(value)
                 else:
                     yield decoded(value)
 
 
-def _of_comment(value: bytes) -> Iterator[str]:
+def comment_texts(value: bytes) -> Iterator[str]:
     """UserComment: a code of 8 bytes, and the text; in 16 bits either byte may stand first (DC-008, 4.6.5, table 9)."""
     code, text = value[:CODE_SIZE], value[CODE_SIZE:]
     if code.startswith(b"UNICODE"):

@@ -17,7 +17,7 @@ from boxlore.formats import image_resources as resources
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 from boxlore.formats.tiff_directories import MOST_ENTRIES, SIZES, Directory, Entry, Tiff, open_tiff
 
-XMP_TAG, IIM_TAG, RESOURCES_TAG, SUB_IFDS = 700, 33723, 34377, 330
+XMP_TAG, IIM_TAG, RESOURCES_TAG, SUB_IFDS, NEW_SUBFILE_TYPE = 700, 33723, 34377, 330, 254
 RUNS = ((273, 279, "strip"), (324, 325, "tile"), (513, 514, "JPEG stream"))
 """(tag of the offsets, tag of the lengths, name) of the picture's parts (TIFF 6.0, sections 8, 15 and 22)."""
 TEXTUAL = {269, 270, 285, 305, 306, 315, 316, 33432, XMP_TAG, IIM_TAG, RESOURCES_TAG, 37724, 0x8769, 0x8825}
@@ -43,6 +43,14 @@ def opened(file: BinaryIO) -> tuple[Tiff, list[Directory]]:
     for directory in _all_directories(tiff, chain, seen):
         _look_over(tiff, directory)
     return tiff, chain
+
+
+def pages_in(file: BinaryIO) -> int:
+    """How many pictures stand one behind another in a TIFF, smaller ones of another (NewSubfileType, bit 0) left out.
+    Raises ByteFault for a file that is none."""
+    structure, chain = opened(file)
+    kinds = [structure.numbers(entry) if (entry := page.get(NEW_SUBFILE_TYPE)) else () for page in chain]
+    return sum(not (kind and kind[0] & 1) for kind in kinds)
 
 
 def _all_directories(tiff: Tiff, chain: list[Directory], seen: set[int]) -> Iterator[Directory]:

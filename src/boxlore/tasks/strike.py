@@ -109,6 +109,7 @@ def _told_by_files(collection: Collection, scans: Container[str], embedded: Iter
         for row in rows
         if row.subject in scans and row.field == "shows" and (shows := SHOWS_WORDS.or_none(row.words)) is not None
     }
+    items |= {row.subject for row in rows if row.field == "scan" and row.words in scans}  # markers that a file sets
     return [
         row.as_target
         for row in rows

@@ -113,7 +113,7 @@ def test_a_name_that_is_not_utf_8_is_refused_in_place_and_taken_as_a_copy(
     code, _, said = run("-c", folder, "intake", scans, "--yes")
     assert code == 1
     assert "5 taken in, 0 known already, 4 refused" in said
-    assert "b\ufffdr" in said and "not written in UTF-8" in said and "--copy" in said
+    assert "bär" in said and "not written in UTF-8" in said and "--copy" in said
     _, _, said = run("-c", folder, "intake", scans, "--copy", "--yes")
     assert "1 taken in, 5 known already, 3 refused" in said
     with open_collection(folder, write=False) as collection:

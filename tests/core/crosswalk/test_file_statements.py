@@ -2,7 +2,8 @@
 
 from tests.every_row import every_row
 
-from boxlore.core.crosswalk.file_statements import FileStatement, statements_of
+from boxlore.core.crosswalk.file_statements import FileStatement, regions_of, statements_of
+from boxlore.core.fields.areas import Area
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, Embedded, words_struck
 
 ROWS = [
@@ -23,6 +24,11 @@ ROWS = [
     ([("date", "1956-07-04"), ("scanned", "2019:07:04 12:30:00")], [("date", "1956-07-04", "")]),
     ([("date", "20190704"), ("scanned", "20190704")], []),
     ([("date", "2019-07-04T12:30:00")], []),
+    ([("date", "2019-07-04T12:00")], [("date", "2019-07-04T12:00", "")]),
+    ([("date", "1949-06-30T08:15:20+12:00")], [("date", "1949-06-30T08:15:20+12:00", "")]),
+    ([("date", "1949:06:30 00:00:00"), ("scanned", "2019:07:04 12:30:00")], [("date", "1949:06:30 00:00:00", "")]),
+    ([("date", "2019-07-04T00:00:00"), ("scanned", "2019:07:04 12:30:00")], []),
+    ([("date", "Tuesday, June")], []),
     ([("by", "Aino"), ("rights", "© Aino"), ("also", "more"), ("scanned", "2019:07:04 12:30:00")], []),
 ]
 
@@ -35,3 +41,14 @@ def test_each_line_is_told_in_its_field(lines: list[tuple[str, str]], told: list
 
 def test_of_struck_words_nothing_is_told() -> None:
     assert statements_of(EMBEDDED_WORDS.read(words_struck("a" * 64))) == []
+    assert regions_of(EMBEDDED_WORDS.read(words_struck("a" * 64))) == []
+
+
+def test_whoever_is_seen_somewhere_has_a_part_of_the_picture() -> None:
+    lines = (
+        ("region", "0.25 0.4 0.1 0.2 Anna  Tamm"),
+        ("region", "0.25 0.4 9 0.2 Nobody"),
+        ("region", "Nobody"),
+        ("people", "0.1 0.1 0.1 0.1 Nobody"),
+    )
+    assert regions_of(Embedded(lines)) == [("Anna  Tamm", Area(0.25, 0.4, 0.1, 0.2))]

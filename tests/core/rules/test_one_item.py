@@ -134,6 +134,16 @@ def test_a_damaged_scan_is_named_with_what_to_do(side: str, words: str, name: st
     assert f"scan the {words} again, name the file {name}, and take it in" in finding.message
 
 
+def test_a_file_of_several_pages_of_which_one_is_seen_is_named() -> None:
+    embedded = "pages: 3\nalso: scanned at home"
+    scan = ScanFile(
+        id="s", path="scans/a.tif", sha256="0", bytes=1, width=3, height=2, media_type="image/tiff", embedded=embedded
+    )
+    (finding,) = look_over(replace(WHOLE, scans=(scan,)), {})
+    assert (finding.rule, finding.severity) == ("scan.pages", Severity.ASK)
+    assert "The file scans/a.tif has 3 pages, and only the first is seen." in finding.message
+
+
 def test_what_a_file_says_of_itself_is_only_asked_about() -> None:
     lines = "caption: Harbour\nDate: 1999\ndate: 2004-01-02\ntitle:\nkeywords: sea"
     scan = ScanFile(

@@ -1,11 +1,15 @@
 """What the file of a scan says, told of its item at intake. Written into the files by exiv2 (pyexiv2), not by us."""
 
+import os
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 
 import pyexiv2
 import pytest
 from PIL import Image
+from PIL.PngImagePlugin import PngInfo
+from tests.every_row import every_row
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import Record
@@ -14,6 +18,7 @@ from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, record_of, records
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.given_files import readable
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide, by_suffix
 from boxlore.tasks.scans.what_files_say import original_name
@@ -140,3 +145,147 @@ def test_a_folder_of_a_machine_is_no_part_of_a_name(tmp_path: Path) -> None:
     assert original_name(tmp_path / "Downloads" / "a.jpg") == "a.jpg"
     assert original_name(Path.home() / "a.jpg") == "a.jpg"
     assert original_name(tmp_path / "Regatta" / "a.jpg") == "Regatta/a.jpg"
+
+
+RDF = (
+    '<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">'
+    '<rdf:Description rdf:about="" xmlns:mwg-rs="http://www.metadataworkinggroup.com/schemas/regions/" '
+    'xmlns:stArea="http://ns.adobe.com/xmp/sType/Area#" xmlns:stDim="http://ns.adobe.com/xap/1.0/sType/Dimensions#" '
+    'xmlns:Iptc4xmpExt="http://iptc.org/std/Iptc4xmpExt/2008-02-29/">%s</rdf:Description></rdf:RDF></x:xmpmeta>'
+)
+FACES = (
+    '<mwg-rs:Regions rdf:parseType="Resource">%s<mwg-rs:RegionList><rdf:Bag>%s</rdf:Bag></mwg-rs:RegionList>'
+    "</mwg-rs:Regions>"
+)
+APPLIED = '<mwg-rs:AppliedToDimensions stDim:w="%d" stDim:h="%d" stDim:unit="pixel"/>'
+BY_ATTRIBUTES = (
+    '<rdf:li><rdf:Description mwg-rs:Name="%s" mwg-rs:Type="Face"><mwg-rs:Area stArea:x="0.3" stArea:y="0.4" '
+    'stArea:w="0.1" stArea:h="0.2" stArea:unit="normalized"/></rdf:Description></rdf:li>'
+)
+BY_ELEMENTS = (
+    '<rdf:li rdf:parseType="Resource"><mwg-rs:Area rdf:parseType="Resource"><stArea:x>0.3</stArea:x>'
+    "<stArea:y>0.4</stArea:y><stArea:w>0.1</stArea:w><stArea:h>0.2</stArea:h><stArea:unit>normalized</stArea:unit>"
+    "</mwg-rs:Area><mwg-rs:Name>%s</mwg-rs:Name><mwg-rs:Type>Face</mwg-rs:Type></rdf:li>"
+)
+BOUNDARY = (
+    "<Iptc4xmpExt:ImageRegion><rdf:Bag><rdf:li rdf:parseType='Resource'><Iptc4xmpExt:RegionBoundary "
+    "rdf:parseType='Resource'><Iptc4xmpExt:rbShape>%s</Iptc4xmpExt:rbShape><Iptc4xmpExt:rbUnit>%s</Iptc4xmpExt:rbUnit>"
+    "%s</Iptc4xmpExt:RegionBoundary><Iptc4xmpExt:PersonInImage><rdf:Bag><rdf:li>Anna Tamm</rdf:li></rdf:Bag>"
+    "</Iptc4xmpExt:PersonInImage></rdf:li></rdf:Bag></Iptc4xmpExt:ImageRegion>"
+)
+
+
+def _rb(**parts: float) -> str:
+    return "".join(f"<Iptc4xmpExt:rb{name}>{value}</Iptc4xmpExt:rb{name}>" for name, value in parts.items())
+
+
+HERE = (0.25, 0.3, 0.1, 0.2)
+REGIONS = (
+    (FACES % ("", BY_ATTRIBUTES % "Anna Tamm"), 1, HERE),
+    (FACES % ("", BY_ELEMENTS % "Anna Tamm"), 1, HERE),
+    (FACES % ("", (BY_ATTRIBUTES % "Anna Tamm").replace("Face", "Pet")), 1, ()),
+    (FACES % ("", (BY_ATTRIBUTES % "Anna Tamm").replace("0.1", "0.95").replace("0.2", "1")), 1, ()),
+    (FACES % ("", (BY_ATTRIBUTES % "Anna Tamm").replace("0.1", "wide")), 1, ()),
+    (FACES % ("", BY_ATTRIBUTES % "Anna Tamm"), 6, ()),  # on the stored picture, or as it is seen?
+    (FACES % (APPLIED % (300, 200), BY_ATTRIBUTES % "Anna Tamm"), 6, HERE),
+    (FACES % (APPLIED % (200, 300), BY_ATTRIBUTES % "Anna Tamm"), 6, (0.3, 0.65, 0.2, 0.1)),
+    (BOUNDARY % ("rectangle", "relative", _rb(X=0.25, Y=0.3, W=0.1, H=0.2)), 1, HERE),
+    (BOUNDARY % ("rectangle", "pixel", _rb(X=75, Y=60, W=30, H=40)), 1, HERE),
+    (BOUNDARY % ("circle", "relative", _rb(X=0.3, Y=0.4, Rx=0.1)), 1, (0.2, 0.25, 0.2, 0.3)),
+    (BOUNDARY % ("polygon", "relative", _rb(X=0.3, Y=0.4)), 1, ()),
+    (BOUNDARY % ("rectangle", "relative", _rb(X=0.25, Y=0.3, W=0.1, H=0.2)), 8, ()),
+)
+"""What a file of 300 by 200 pixels says (MWG Guidelines 2.0, 5.9; IPTC Photo Metadata Standard 2025.1), its Exif
+orientation, and where on the stored picture Anna is then."""
+
+
+@every_row(("said", "orientation", "place"), REGIONS)
+def test_whoever_is_seen_somewhere_by_the_file_gets_a_marker_there(
+    tmp_path_factory: pytest.TempPathFactory, said: str, orientation: int, place: tuple[float, ...]
+) -> None:
+    folder = tmp_path_factory.mktemp("regions")
+    start(folder / "tamm", Settings(title="Tamm", prefix="TRA"))
+    image = Image.radial_gradient("L").resize((300, 200))
+    exif = image.getexif()
+    exif[274] = orientation
+    image.save(folder / "a.jpg", xmp=(RDF % said).encode(), exif=exif)
+    with open_collection(folder / "tamm") as collection:
+        record = taken(collection, folder / "a.jpg")
+        assert [(person.name, person.area, person.number) for person in record.people] == [
+            ("Anna Tamm", pytest.approx(place), 1 if place else 0)
+        ]
+        assert [told for told in told_lines(record) if told[0] == "person"] == ([] if place else [PERSON])
+
+
+PERSON = ("person", "Anna Tamm", "file", "sure")
+
+
+def test_what_two_slots_of_a_file_say_otherwise_is_both_told(collection: Collection, tmp_path: Path) -> None:
+    path = picture(
+        tmp_path / "in" / "a.jpg", dc__title={'lang="x-default"': "Funeral of Jaan"}, photoshop__DateCreated="1931-02",
+        dc__subject=["mill"], dc__description={'lang="x-default"': "They came by cart, all of them."},
+    )  # fmt: skip
+    with pyexiv2.Image(str(path)) as image:
+        image.modify_iptc(
+            {
+                "Iptc.Application2.ObjectName": "Wedding of Anna",
+                "Iptc.Application2.DateCreated": "1920-06-01",
+                "Iptc.Application2.Caption": "They came by CART",
+                "Iptc.Application2.Keywords": ["mill"],
+            }
+        )
+    record = taken(collection, path)
+    assert [line[:2] for line in told_lines(record) if line[0] != "file_name"] == [
+        ("date", "1931-02"),
+        ("date", "19200601"),
+        ("keyword", "mill"),
+        ("story", "They came by cart, all of them."),
+        ("title", "Funeral of Jaan"),
+        ("title", "Wedding of Anna"),
+    ]
+    assert captions.title(record) == "Funeral of Jaan" and [one.field for one in record.conflicts] == ["date"]
+
+
+def told_lines(record: Record) -> list[tuple[str, str, str, str]]:
+    return sorted(told(record), key=lambda line: line[0])
+
+
+def test_texts_that_stand_beside_xmp_are_read_and_lines_of_machines_are_not(
+    collection: Collection, tmp_path: Path
+) -> None:
+    """Written by Pillow (PNG) and exiv2 (Exif)."""
+    texts = PngInfo()
+    for name, words in (("Title", "Haymaking"), ("Description", "At Grandfather’s"), ("Software", "Scan 3.1")):
+        texts.add_itxt(name, words)
+    texts.add_text("Comment", "Created with Some Editor")
+    (tmp_path / "in").mkdir()
+    Image.radial_gradient("L").save(tmp_path / "in" / "a.png", pnginfo=texts)
+    record = taken(collection, tmp_path / "in" / "a.png")
+    assert [line[:2] for line in told_lines(record)] == [
+        ("file_name", "a.png"), ("story", "At Grandfather’s"), ("title", "Haymaking")
+    ]  # fmt: skip
+    exif = {
+        "Exif.Image.XPTitle": "The regatta",
+        "Exif.Image.XPKeywords": "boats;harbour",
+        "Exif.Photo.UserComment": "charset=Unicode Our own cutter",
+    }
+    path = picture(tmp_path / "in" / "b.jpg", exif=exif)
+    with pyexiv2.Image(str(path)) as image:
+        image.modify_comment("CREATOR: gd-jpeg v1.0 (using IJG JPEG v62), quality = 90")
+    assert [line[:2] for line in told_lines(taken(collection, path)) if line[0] != "file_name"] == [
+        ("keyword", "boats"), ("keyword", "harbour"), ("story", "Our own cutter"), ("title", "The regatta")
+    ]  # fmt: skip
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="there a name is always Unicode")
+def test_a_name_of_an_old_disk_is_kept_in_letters_as_far_as_they_are_plain(
+    collection: Collection, tmp_path: Path
+) -> None:
+    """Windows-1252 by Python's own codec; a name of which most is not ASCII may be in any alphabet."""
+    names = ("Grüße aus Reval".encode("cp1252"), "Таллин".encode("cp1251"), "Hr. Õ".encode("cp1252"))
+    read = ("Grüße aus Reval.jpg", "\ufffd" * 6 + ".jpg", "Hr. \ufffd.jpg")
+    assert [readable(os.fsdecode(name + b".jpg")) for name in names] == list(read)
+    path = picture(tmp_path / "in" / "a.jpg")
+    named = path.rename(path.with_name(os.fsdecode(names[0] + b".jpg")))
+    assert ("file_name", read[0], "file", "guess") in told(taken(collection, named))
+    assert [hit.field for hit in collection.store.search("Grüße")] == ["file_name"]

@@ -14,7 +14,7 @@ from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.camera_dates import camera_dates as dates_of_cameras
 from boxlore.tasks.scans.camera_dates import question, tell_camera_dates
-from boxlore.tasks.scans.damage import damage_findings, look_closer, unseen_lines
+from boxlore.tasks.scans.damage import intake_findings, look_closer, unseen_lines
 from boxlore.tasks.scans.example_table import example_table as the_example_table
 from boxlore.tasks.scans.find_prints import as_table, with_prints
 from boxlore.tasks.scans.given_files import GivenFiles, files_given, named_groups, readable
@@ -142,7 +142,7 @@ def intake(
                 look_closer(collection, bar)
         numbers = [result.number for result in results if result.state == "taken"]
         _camera_dates(collection, numbers, camera_dates, asks=not yes and sys.stdin.isatty())
-        damaged = damage_findings(collection, [result.number for result in results if result.number])
+        damaged = intake_findings(collection, [result.number for result in results if result.number])
         unseen = unseen_lines(collection) if numbers else []
         results += not_taken(collection, given.refused)
     if list_all and as_json:

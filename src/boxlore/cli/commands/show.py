@@ -9,7 +9,7 @@ from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import ALTERED, Conflict, Record
-from boxlore.core.rules.one_item import damaged_scans, how_to_settle
+from boxlore.core.rules.one_item import damaged_scans, how_to_settle, unseen_pages
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
@@ -181,7 +181,7 @@ def _lines(collection: Collection, record: Record) -> None:
         output.say(f"    {how_to_settle(conflict)}")
     for conflict in record.undecided:
         output.say(f"  Weighed and left open: {output.safe(conflict.words)}")
-    for finding in damaged_scans(record, collection.people()):
+    for finding in (*damaged_scans(record, {}), *unseen_pages(record, {})):
         output.say(f"  {output.safe(finding.message)}")
     for name in sorted(record.not_known):
         output.say(f"  {FIELDS[name].label}: asked, not known")

@@ -2,11 +2,16 @@
 
 They hold until somebody says more (`core.records.in_force`). What a file says of its own making is none: who scanned
 it, by which machine, and when. A date of creation counts as the picture's only if it is not the moment of the scan: it
-has no time of day, and is not the day on which the camera or scanner says that it worked. Common practice, no source.
+is not the day on which the camera or scanner says that it worked, and it has no time of day, or one that no clock gave:
+it lies before there were such machines, or it is the noon or midnight that programs put behind a bare day. Common
+practice, no source.
 """
 
+import re
+from contextlib import suppress
 from dataclasses import dataclass
 
+from boxlore.core.fields.areas import Area, area_of
 from boxlore.core.fields.file_names import words_in_name
 from boxlore.core.fields.pictures import Embedded
 
@@ -37,8 +42,8 @@ class FileStatement:
 def statements_of(embedded: Embedded) -> list[FileStatement]:
     """The statements of a file, each once; none of a file whose words were struck.
 
-    Of several titles the one that holds comes last, as the later of two is in force: in the language that a file shows
-    to everybody, before its other languages, and before a headline.
+    Of several dates or titles the one that holds comes last, as the later of two is in force: the one that is read
+    first; of titles that in the language that a file shows to everybody, before its other languages, and a headline.
     """
     if embedded.are_struck:
         return []
@@ -52,8 +57,8 @@ def statements_of(embedded: Embedded) -> list[FileStatement]:
         for value in words.split("; ") if line in SEVERAL else [words]:
             if says_something(value) or field == "date":
                 statements.setdefault((field, value), FileStatement(field, value, language))
-    titles = [statement for statement in statements.values() if statement.field == "title"]
-    return [statement for statement in statements.values() if statement.field != "title"] + titles[::-1]
+    of_one = [statement for statement in statements.values() if statement.field in ("date", "title")]
+    return [statement for statement in statements.values() if statement not in of_one] + of_one[::-1]
 
 
 def says_something(words: str) -> bool:
@@ -61,7 +66,33 @@ def says_something(words: str) -> bool:
     return bool(words.strip()) and (" " in words.strip() or bool(words_in_name(words)) or not words.isascii())
 
 
+_CLOCK = re.compile(r"(\d{4})[-:]?\d\d[-:]?\d\d[T ](\d\d):?(\d\d)(?::?(\d\d))?")
+"""A moment in ISO 8601 or as Exif writes one (DC-008, 4.6.5.4): year, hour, minute, second."""
+NO_MACHINE = "1990"
+"""Before this year no machine that makes picture files wrote the time (from memory)."""
+
+
+def is_of_a_clock(words: str) -> bool:
+    """Whether a date has a time of day, and one that a machine's clock may have given."""
+    moment = _CLOCK.match(words.strip())
+    if moment is None:
+        return "T" in words or " " in words.strip()
+    year, hour, minute, second = moment.groups()
+    return year >= NO_MACHINE and not (hour in ("00", "12") and {minute, second or "00"} == {"00"})
+
+
 def _is_of_the_picture(words: str, scanned: set[str]) -> bool:
     """Whether a date of creation is not plainly that of the scan. Exif writes a day with colons (DC-008, 4.6.5.4)."""
     day = words[:10]
-    return "T" not in words and " " not in words.strip() and not {day, day.replace("-", ":")} & scanned
+    return not is_of_a_clock(words) and not {day, day.replace("-", ":")} & scanned
+
+
+def regions_of(embedded: Embedded) -> list[tuple[str, Area]]:
+    """Who a file says is seen where on its picture as it is stored; none of a file whose words were struck."""
+    found = []
+    for name, words in embedded.lines if not embedded.are_struck else ():
+        *parts, who = words.split(" ", 4)
+        if name == "region" and len(parts) == 4:
+            with suppress(ValueError):
+                found.append((who, area_of([float(part) for part in parts])))
+    return found

@@ -68,6 +68,18 @@ def damaged_scans(record: Record, people: People) -> Iterator[Finding]:
             yield make_finding("scan.damaged", Severity.ERROR, message, OURS)
 
 
+def unseen_pages(record: Record, people: People) -> Iterator[Finding]:
+    """A question for each scan whose file has further pages, as a scanner writes several prints into one TIFF."""
+    for scan in record.scans:
+        for name, words in EMBEDDED_WORDS.read(scan.embedded).lines:
+            if name == "pages":
+                message = (
+                    f"The file {scan.path} has {words} pages, and only the first is seen. Save each of the others as a "
+                    "picture of its own, and take it in."
+                )
+                yield make_finding("scan.pages", Severity.ASK, message, OURS)
+
+
 def _asking(record: Record, people: People) -> Iterator[Finding]:
     """A finding for words that can be read in several ways, or not at all, until the keeper has chosen."""
     for name in ("date", "place"):
@@ -156,6 +168,7 @@ RULES: Iterable[RecordRule] = (
     _missing,
     _unkept,
     damaged_scans,
+    unseen_pages,
     _asking,
     _disagreeing,
     _place_then,

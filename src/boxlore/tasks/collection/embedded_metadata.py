@@ -3,15 +3,20 @@
 Whoever reads more of a file here counts `opening.READER` up, so that the files of earlier scans are read again.
 """
 
+from collections.abc import Iterable, Iterator
+from contextlib import suppress
 from pathlib import Path
 from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import ExistingMetadata
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, Embedded
+from boxlore.disk.pictures import read_header
 from boxlore.disk.regular_file import open_regular
-from boxlore.formats import picture_files, said
+from boxlore.formats import picture_files, said, tiff
+from boxlore.formats.regions import people_in_regions
 from boxlore.formats.said_in_languages import default_text, descriptions, further_languages, joined_place, places_shown
+from boxlore.formats.said_in_slots import slots
 
 _TOLD_IN_FILES = (
     ("title", ("dc:title",), (2, 5), ""),
@@ -22,10 +27,13 @@ _TOLD_IN_FILES = (
     ("keywords", ("dc:subject",), (2, 25), ""),
     ("by", ("dc:creator",), (2, 80), "Artist"),
     ("rights", ("dc:rights",), (2, 116), "Copyright"),
-    ("scanned", ("exif:DateTimeOriginal", "exif:DateTimeDigitized"), (2, 62), "DateTimeOriginal"),
+    ("scanned", ("exif:DateTimeOriginal", "exif:DateTimeDigitized", "xmp:CreateDate"), (2, 62), "DateTimeOriginal"),
     ("place", (), (0, 0), ""),
 )
 """What is read out of a file: our name for it, its XMP properties, its IIM dataset, its Exif name."""
+
+_TOLD_TWICE = ("title", "caption", "date", "keywords")
+"""What a file may say once more, otherwise, in another slot: all of it is kept."""
 
 _IN_LANGUAGES = {"title": "dc:title", "caption": "dc:description"}
 """What a file may say in several languages; each further one is a line of its own, such as `title.et`."""
@@ -51,6 +59,7 @@ def embedded_in(path: Path) -> str:
     with open_regular(path) as file:
         every = list(said.texts(file))
         lines = _known_in(file, list(said.people_shown(file)))
+        lines += _in_regions(file, path) + _pages(file)
         of_profile = set(said.profile_texts(file))
     known = {part for _, words in lines for part in (words, *words.split("; "))}
     unknown = [text for text in every if text not in known][:MOST_FURTHER_TEXTS]
@@ -69,17 +78,54 @@ def _known_in(file: BinaryIO, shown: list[str]) -> list[tuple[str, str]]:
     further = {name: further_languages(described, of_file) for name, of_file in _IN_LANGUAGES.items()}
     defaults = {name: default_text(described, of_file) for name, of_file in _IN_LANGUAGES.items()}
     instead = {"people": "; ".join(shown), "place": place, **{name: text for name, text in defaults.items() if text}}
+    in_slots = list(slots(file))
     lines: list[tuple[str, str]] = []
     for name, properties, dataset, exif in _TOLD_IN_FILES:
         texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
         of_a_machine = _is_of_a_machine(metadata, exif)
         lines += [("machine", " ".join(metadata.exif[exif].split()))] if of_a_machine else []
         texts.append("" if of_a_machine else metadata.exif.get(exif, ""))
-        texts = [instead[name]] if name in instead else texts
+        texts += [text for slot, text in in_slots if slot == name]
+        if name in instead:
+            texts = [instead[name], *(texts[len(properties) :] if name in defaults else ())]
         words = next((" ".join(text.split()) for text in texts if text.strip()), "")
         lines += [(name, words)] if words else []
+        lines += [(name, other) for other in _told_otherwise(words, texts) if name in _TOLD_TWICE]
         lines += [(f"{name}.{language}", text) for language, text in further.get(name, ()) if text != words]
     return [*lines, *(("problem", problem) for problem in metadata.problems)]
+
+
+def _told_otherwise(words: str, texts: Iterable[str]) -> Iterator[str]:
+    """Each text that says another thing than the one that is read first, and than those before it: not the same in
+    other letters or signs (`19380624`, `1938-06-24`), and not its beginning, as a slot of few letters cuts it off."""
+    known = [_bare(words)]
+    for text in texts:
+        bare = _bare(text)
+        if bare and not any(bare.startswith(one) or one.startswith(bare) for one in known):
+            known.append(bare)
+            yield " ".join(text.split())
+
+
+def _bare(text: str) -> str:
+    return "".join(letter for letter in text.casefold() if letter.isalnum())
+
+
+def _in_regions(file: BinaryIO, path: Path) -> list[tuple[str, str]]:
+    """Who is seen where, as `region` lines: x, y, width and height in 0..1 of the stored picture, and the name."""
+    with suppress(BoxloreError):
+        if described := descriptions(file):
+            facts = read_header(path)
+            found = people_in_regions(described, (facts.width, facts.height), facts.orientation)
+            return [("region", f"{' '.join(f'{part:g}' for part in box)} {name}") for name, box in found]
+    return []
+
+
+def _pages(file: BinaryIO) -> list[tuple[str, str]]:
+    """How many pages a TIFF has, where it has more than one: only the first is the scan."""
+    with suppress(BoxloreError):
+        if (count := tiff.pages_in(file)) > 1:
+            return [("pages", str(count))]
+    return []
 
 
 def _place(metadata: ExistingMetadata) -> str:

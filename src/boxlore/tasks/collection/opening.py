@@ -172,7 +172,7 @@ class Act:
             )
 
 
-READER = "4"
+READER = "5"
 """The reader of what files say (`embedded_metadata`): one more whenever it reads more of a file."""
 
 READ_BY = "files read by"

@@ -8,6 +8,7 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from boxlore.core.crosswalk.file_statements import is_of_a_clock
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import AS_SCANNED, Record
@@ -42,7 +43,8 @@ def _day_of(record: Record) -> str:
     for scan in record.scans:
         if scan.side == "recto" and scan.role == AS_SCANNED and not scan.area:
             for name, words in EMBEDDED_WORDS.read(scan.embedded).lines:
-                if name == "scanned" and (day := _DAY.match(words)) and day[1] > "1900":
+                of_a_clock = name == "scanned" or (name == "date" and is_of_a_clock(words))
+                if of_a_clock and (day := _DAY.match(words)) and day[1] > "1900":
                     return "-".join(day.groups())
     return ""
 

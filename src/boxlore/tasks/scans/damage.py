@@ -1,8 +1,9 @@
 """Scans that are cut off or broken: each file is decoded whole once after intake, and nothing of a damaged one is lost.
 
 `look_closer` notes of each scan how it looks (64 bits, `disk.pictures.looks_hash`, by which look-alikes are known), or
-that its file is damaged (`disk.decoding`, `disk.png_chunks`, `formats.jpeg_end`). It may be stopped, and goes on the
-next time. What is said of damage is a rule about the record (`core.rules.one_item.damaged_scans`).
+that its file is damaged (`disk.decoding`, `disk.png_chunks`, `formats.jpeg_end`, `formats.jpeg_hole`). It may be
+stopped, and goes on the next time. What is said of damage is a rule about the record
+(`core.rules.one_item.damaged_scans`).
 """
 
 from collections.abc import Sequence
@@ -10,13 +11,14 @@ from collections.abc import Sequence
 from boxlore.core.errors import BoxloreError, CouldNot
 from boxlore.core.fields.pictures import LOOKS_WORDS
 from boxlore.core.findings import Finding
-from boxlore.core.rules.one_item import damaged_scans
+from boxlore.core.rules.one_item import RecordRule, damaged_scans, unseen_pages
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.decoding import Damaged, NoReader, opened
 from boxlore.disk.pictures import looks_hash
 from boxlore.disk.png_chunks import is_sound
 from boxlore.disk.regular_file import open_regular
 from boxlore.formats.jpeg_end import has_end
+from boxlore.formats.jpeg_hole import has_hole
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, records
@@ -55,7 +57,7 @@ def looks_words(collection: Collection, name: str) -> str:
     try:
         bits = looks_hash(path, previews())
         with open_regular(path) as file:
-            return LOOKS_WORDS.write(bits if has_end(file) and is_sound(file) else None)
+            return LOOKS_WORDS.write(bits if has_end(file) and not has_hole(file) and is_sound(file) else None)
     except Damaged:
         return LOOKS_WORDS.write(None)
     except (BoxloreError, OSError):
@@ -94,7 +96,16 @@ def looked_at(collection: Collection) -> dict[str, int | None]:
 def damage_findings(collection: Collection, numbers: Sequence[str] | None = None) -> list[tuple[str, Finding]]:
     """(item's number, finding) of each damaged scan in whose place no whole one came; of these items, or of all."""
     damaged = [words for _, _, words in collection.store.words_of(("looks",)) if LOOKS_WORDS.or_none(words) is None]
-    if not damaged or (numbers is not None and not numbers):
+    return _findings(collection, numbers, damaged_scans) if damaged else []
+
+
+def intake_findings(collection: Collection, numbers: Sequence[str]) -> list[tuple[str, Finding]]:
+    """The same of what an intake took, and of each file of several pages, of which only the first is seen."""
+    return damage_findings(collection, numbers) + _findings(collection, numbers, unseen_pages)
+
+
+def _findings(collection: Collection, numbers: Sequence[str] | None, rule: RecordRule) -> list[tuple[str, Finding]]:
+    if numbers is not None and not numbers:
         return []
     chosen = EVERYTHING if numbers is None else Selection(items=tuple(numbers))
-    return [(record.number, finding) for record in records(collection, chosen) for finding in damaged_scans(record, {})]
+    return [(record.number, finding) for record in records(collection, chosen) for finding in rule(record, {})]

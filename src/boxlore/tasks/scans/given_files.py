@@ -1,6 +1,7 @@
 """The files that an intake is given: each is a picture to take, is refused with a reason, or is named as no picture."""
 
 import os
+import re
 import stat
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
@@ -49,8 +50,21 @@ def in_utf_8(words: str) -> bool:
 
 
 def readable(path: Path | str) -> str:
-    """A path, or words with one, to be read by a person: what is not UTF-8 in it becomes U+FFFD."""
-    return "".join("\ufffd" if "\ud800" <= letter <= "\udfff" else letter for letter in str(path))
+    """A path, or words with one, to be read by a person. Of a name that is no UTF-8, as on an old disk, the letters are
+    those of Windows-1252 where most of the word is ASCII, as in most languages of Europe; else U+FFFD."""
+    return _WORD.sub(_in_letters, str(path))
+
+
+_WORD = re.compile("[a-zA-Z\ud800-\udfff]*[\ud800-\udfff][a-zA-Z\ud800-\udfff]*")
+
+
+def _in_letters(word: re.Match[str]) -> str:
+    """The letters of a word with bytes that are no UTF-8 (PEP 383)."""
+    unread = [letter for letter in word[0] if "\ud800" <= letter <= "\udfff"]
+    letters = {letter: bytes([ord(letter) & 0xFF]).decode("cp1252", "replace") for letter in unread}
+    if 2 * len(unread) > len(word[0]) or not all(map(str.isalpha, letters.values())):
+        letters = dict.fromkeys(unread, "\ufffd")
+    return "".join(letters.get(letter, letter) for letter in word[0])
 
 
 _FIRST = 3

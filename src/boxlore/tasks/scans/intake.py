@@ -148,8 +148,8 @@ class _IntakeRun:
     items: dict[str, Subject] = field(default_factory=dict)
     fresh: list[tuple[str, Path | None]] = field(default_factory=list)
     """(SHA-256, the copy that was made) of each scan of the item at hand."""
-    said: list[tuple[ScanSide, str]] = field(default_factory=list)
-    """(side, what its file says) of each scan of the item at hand that is new."""
+    said: list[tuple[ScanSide, str, str]] = field(default_factory=list)
+    """(side, what its file says, its id where it has no markers) of each scan of the item at hand that is new."""
     taken: list[tuple[str, ScanSide]] = field(default_factory=list)
     """(item id, side) of all that this run has taken."""
     replaced: set[Stood] = field(default_factory=set)
@@ -405,7 +405,7 @@ def _instead_of_scan(run: _IntakeRun, side: ScanSide, digest: str, stood: Stood)
     told = {"file": FILE_WORDS.write(file), "embedded": embedded, "looks": looks}
     restate(run.act, run.collection, stood.scan, told)
     run.scans[digest] = stood.scan
-    run.said.append((side, embedded))
+    run.said.append((side, embedded, ""))
 
 
 def _whole_looks(run: _IntakeRun, file: FileFacts) -> str:
@@ -426,6 +426,7 @@ def _instead_of_part(run: _IntakeRun, side: ScanSide, digest: str, stood: Stood)
     _whole_looks(run, file)
     carry_markers(run.act, run.collection, stood.item, stood.scan, scan, file, run.options.markers)
     part_gives_way(run.act, run.collection, stood)
+    run.said[:] = [(side, embedded, "") for side, embedded, _ in run.said]  # its markers are those of the part
     run.act.state(Subject(Kind.SCAN, scan), "shows", SHOWS_WORDS.write(Shows(stood.item, side.side)))
     run.note(stood.item, number, Planned(key=number, sides=(side,)))
 
@@ -594,7 +595,7 @@ def _new_scan(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> tupl
         run.act.state(scan, "came_from", CAME_FROM_WORDS.write(came_from(side.path)))
     if embedded := words_struck(digest) if digest in run.struck else embedded_in(path):
         run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
-    run.said.append((side, embedded))
+    run.said.append((side, embedded, "" if side.area else scan.id))
     run.scans[digest] = scan.id
     run.fresh.append((digest, path if run.options.copy else None))
     return scan.id, file

@@ -5,7 +5,7 @@ from pathlib import Path
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import ALTERED, AS_SCANNED
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.scans.damage import damage_findings, look_closer
+from boxlore.tasks.scans.damage import intake_findings, look_closer
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
 
@@ -42,4 +42,4 @@ def take_scan(
 
 def damage_words(collection: Collection, number: str) -> list[str]:
     """What is wrong with the files of an item's scans, and what to do."""
-    return [finding.message for _, finding in damage_findings(collection, [number])]
+    return [finding.message for _, finding in intake_findings(collection, [number])]

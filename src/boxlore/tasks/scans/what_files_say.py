@@ -10,16 +10,17 @@ from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
-from boxlore.core.crosswalk.file_statements import FileStatement, statements_of
+from boxlore.core.crosswalk.file_statements import FileStatement, regions_of, statements_of
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.areas import AREA_WORDS, Area
 from boxlore.core.fields.file_names import date_spans, parts_of_name, words_in_name
 from boxlore.core.fields.language import why_no_language
 from boxlore.core.fields.letters import is_question, says_nothing
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.records.marks import looks_like_number
-from boxlore.core.statements import Said, Source, Subject, Sure
+from boxlore.core.statements import Kind, Said, Source, Subject, Sure
 from boxlore.tasks.collection.opening import Act, Collection
-from boxlore.tasks.scans.given_files import readable
+from boxlore.tasks.scans.given_files import in_utf_8, readable
 from boxlore.tasks.scans.pairing import Planned, ScanSide, split_suffix
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import NOTHING_AROUND
@@ -40,22 +41,41 @@ class WhatFilesSay:
     teller: Teller
     act: Act
 
-    def tell(self, item: Subject, planned: Planned, new_scans: Iterable[tuple[ScanSide, str]], *, is_new: bool) -> None:
-        """The words of each new scan (side, what its file says), then the names of all files of the plan.
+    def tell(
+        self, item: Subject, planned: Planned, new_scans: Iterable[tuple[ScanSide, str, str]], *, is_new: bool
+    ) -> None:
+        """The words of each new scan (side, what its file says, and its id where it has no markers yet), then the names
+        of all files of the plan. Whom a file says to be seen somewhere on it gets a marker there.
 
         A part of a sheet says only how the sheet is called: its caption is of all that lies on it.
         """
         said = dict.fromkeys(planned.fields, True)
-        for side, embedded in new_scans:
-            for statement in [] if side.area or not embedded else statements_of(EMBEDDED_WORDS.read(embedded)):
+        for side, embedded, scan in new_scans:
+            if side.area or not embedded:
+                continue
+            marked = self._mark(scan, regions_of(EMBEDDED_WORDS.read(embedded))) if scan else ()
+            for statement in statements_of(EMBEDDED_WORDS.read(embedded)):
                 said[statement.field] = True
-                self._add(item, statement, Source(Said.FILE), Sure.SURE, is_new=is_new)
+                if statement.field != "person" or statement.words not in marked:
+                    self._add(item, statement, Source(Said.FILE), Sure.SURE, is_new=is_new)
         for side in planned.sides:
-            self._add(item, FileStatement("file_name", original_name(side.path)), Source(Said.FILE), Sure.SURE,
+            sure = Sure.SURE if in_utf_8(str(side.path)) else Sure.GUESS
+            self._add(item, FileStatement("file_name", original_name(side.path)), Source(Said.FILE), sure,
                       is_new=is_new)  # fmt: skip
             for guess in [] if side.area else self._guesses(side.path):
                 if guess.field not in said:
                     self._add(item, guess, NAME, Sure.GUESS, is_new=is_new)
+
+    def _mark(self, scan: str, regions: Iterable[tuple[str, Area]]) -> set[str]:
+        """Set a marker for each of these people on a scan (its id); returns their names."""
+        marked = set()
+        for name, area in regions:
+            marker = self.act.new(Kind.MARKER)
+            self.act.state(marker, "scan", scan)
+            self.act.state(marker, "area", AREA_WORDS.write(area))
+            self._add(marker, FileStatement("person", name), Source(Said.FILE), Sure.SURE, is_new=True)
+            marked.add(name)
+        return marked
 
     def _add(self, item: Subject, told: FileStatement, source: Source, sure: Sure, *, is_new: bool) -> None:
         words = "".join(letter if letter.isprintable() else " " for letter in readable(told.words)).strip()

@@ -105,7 +105,7 @@ def carry_out(
     dates = camera_dates.camera_dates(collection, taken) if picture_dates else []
     if dates:
         camera_dates.tell_camera_dates(collection, dates)
-    damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
+    damaged = damage.intake_findings(collection, [result.number for result in results if result.number])
     results += intake.not_taken(collection, given.refused)
     lines = [_taken_in(results, {item.key for item in plan if len(item.sides) > 1}), *remarks]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state in ("refused", "replaced")]
