@@ -435,6 +435,7 @@ LAST_OF_A_LIFE = [
     ("Ruth's last Easter", "1938-04-17"),
     ("Ruth's last New Year", "1939-01-01"),
     ("Ruth's last summer", "1938-22"),
+    ("in Ruth's last year", "[1938-02-02..1939-02-02]"),
     ("Bob's last Christmas", "1937-12-25"),
     ("Bob's last Easter", "1937-03-28"),
     ("Bob's last New Year", "1938-01-01"),

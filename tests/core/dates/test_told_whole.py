@@ -7,7 +7,7 @@ from types import MappingProxyType
 
 from tests.every_row import every_row
 
-from boxlore.core.dates.phrases import KnownDates, PhraseSettings, make_ready, read
+from boxlore.core.dates.phrases import KnownDates, PhraseSettings, Whom, make_ready, read
 
 KNOWN = KnownDates(
     births=MappingProxyType({"ruth": "1930-05-02"}),
@@ -92,7 +92,7 @@ def test_an_event_that_is_perhaps_meant_fills_an_open_year() -> None:
     assert reading.ask is not None and "the wedding of Ruth" in reading.ask
 
 
-LIKELY = KnownDates(likely=MappingProxyType({"zosia": ("Zofia", "1930-04")}))
+LIKELY = KnownDates(likely=MappingProxyType({"zosia": (Whom("Zofia", "1930-04"),)}))
 
 
 @every_row(

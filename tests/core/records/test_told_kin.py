@@ -8,7 +8,7 @@ from boxlore.core.dates.phrases import AS_TOLD, KnownDates, read
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import meant_by, of_lives
-from boxlore.core.records.told_kin import kin_told, names_behind_kin
+from boxlore.core.records.told_kin import kin_likely, kin_told, names_behind_kin
 
 
 def person(ident: str, name: str, sex: str, parents: str = "", died: str = "") -> Person:
@@ -81,3 +81,50 @@ def test_a_life_is_leaned_on_by_words_of_kin(words: str, edtf: str | None, ask: 
     reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=MappingProxyType(perhaps)))
     assert (reading.edtf.text if reading.edtf else None) == edtf
     assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+
+
+CASES = [  # what Leida says, with kin in the cases of a language, and whom it may mean
+    ("když bylo mamince deset let", {"mamince": ("m",)}),
+    ("kai mamai buvo penkeri", {"mamai": ("m",)}),
+    ("Vaters Tod", {"vaters": ("f",)}),
+    ("äidin syntymäpäivä", {"äidin": ("m",)}),
+    ("emal oli kuues eluaasta", {"emal": ("m",)}),
+    ("babci było pięć lat", {"babci": ("g", "k")}),
+    ("mammas bryllup", {"mammas": ("m",)}),
+    ("meie emal", {"meie emal": ("m",)}),
+    ("mamince Martě", {"mamince": ("m",)}),
+]
+
+
+@every_row(("words", "told"), CASES)
+def test_a_word_of_kin_in_a_case_means_those_of_the_tree(words: str, told: dict[str, tuple[str, ...]]) -> None:
+    assert {phrase: ids for phrase, ids in kin_told(words, PEOPLE, "l").items() if told.get(phrase) == ids} == told
+
+
+CALLED = Registry(
+    [
+        person("j", "Grandfather James", "m"), person("r", "Ruth", "f"), person("o", "Ruth's grandmother", "f"),
+        person("w", "Wim Bakker", "m", "p q"), person("p", "Piet Bakker", "m", "k"), person("k", "Klaas Bakker", "m"),
+        person("q", "Truus Bakker", "f", "s"), person("s", "Saar Vis", "f"),
+    ]
+)  # fmt: skip
+LIKELY = [  # words, who tells, whom they are likely to mean
+    ("before Grandad died", "", {"grandad": ("j", "k")}),
+    ("before Grandad died", "r", {"grandad": ("j",)}),
+    ("when Granny was six", "", {"granny": ("o", "s")}),
+    ("toen vader zes was", "", {"vader": ("p", "k")}),
+    ("my cousin's wedding", "", {}),
+    ("when Aunt Ida died", "", {}),
+    ("kui Juhan suri", "", {}),
+]
+
+
+@every_row(("words", "teller", "likely"), LIKELY)
+def test_who_may_be_meant_where_no_tree_says_it(words: str, teller: str, likely: dict[str, tuple[str, ...]]) -> None:
+    people = Registry([*CALLED.values()])
+    assert kin_likely(words, people, teller, frozenset()) == likely
+
+
+def test_kin_of_the_teller_by_name_is_surely_meant() -> None:
+    assert kin_told("when Granny was six", CALLED, "r") == {"granny": ("o",)}
+    assert kin_likely("when Granny was six", CALLED, "r", {"granny"}) == {}

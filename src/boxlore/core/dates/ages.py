@@ -10,6 +10,7 @@ from operator import or_
 from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
 from boxlore.core.dates.edtf_values import Day, month_length
 from boxlore.core.dates.event_question import when_born
@@ -104,6 +105,9 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         return texts[0] if len(texts) == 1 else f"[{','.join(map(_within_a_list, texts))}]"
 
     life = _life(lives, unknown, kinds, text, context) or _of_the_pictured(text, context, reckoned)
+    if not life.born:
+        whose = next(token for token in tokens if token.senses[0].kind == "person")
+        raise NoSuchDate(when_born(text[whose.start : whose.end]))
     told = _within(life, reckoned(life.born), text)
     if may_be_a_clock:
         raise NoSuchDate(f"“{text}”: is that an age, or a time of day?", (told,))
@@ -266,14 +270,18 @@ LAST_HOUR = 12
 
 def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
     """The EDTF of “Ruth’s first Christmas”, “Ruth's first summer”: the how-manieth after the birth; of “Mum's last
-    Christmas”, the one before the death; None for other words. Raises NoSuchDate where it must be asked."""
+    Christmas”, the one before the death; of “her last year”, that up to it; None for other words. Raises NoSuchDate
+    where it must be asked."""
     lives: list[Life] = []
     counts: list[int] = []
     feasts: list[str] = []
     seasons: list[int] = []
+    is_year = False
     for token in tokens:
         kinds = {sense.kind: sense.value for sense in token.senses}
-        if "feast" in kinds:
+        if kinds.get("unit") == "year":
+            is_year = True
+        elif "feast" in kinds:
             feasts.append(str(kinds["feast"]))
         elif "season" in kinds:
             seasons.append(int(str(kinds["season"])))
@@ -285,11 +293,15 @@ def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
             lives.append(kinds["person"])  # type: ignore[arg-type]  # a life, by its kind
         elif not kinds.keys() & {"noise", "genitive", "possessive", "alive"}:
             return None
-    if len(lives) != 1 or len(counts) != 1 or len(feasts) + len(seasons) != 1 or not counts[0]:
+    if len(lives) != 1 or len(counts) != 1 or len(feasts) + len(seasons) + is_year != 1 or not counts[0]:
         return None
     (life,), (count,) = lives, counts
+    if is_year:
+        return _last_year(life) if count < 0 and life.died else None
     if count < 0:
         return _last_of(life, feasts, seasons, context)
+    if not life.born:
+        return None
     if seasons:
         return _season_after(bounds(life.born), context.season_code(seasons[0]), count)
     days = [_feast_after(day, feasts[0], count, context) for day in bounds(life.born)]
@@ -307,6 +319,13 @@ def _season_after(born: tuple[Day, Day], code: int, count: int) -> str:
     if len(texts) > 1:
         raise NoSuchDate("Which year’s is meant?", tuple(texts))
     return texts[0]
+
+
+def _last_year(life: Life) -> str:
+    """The year up to a death."""
+    first, last = bounds(life.died)
+    day = from_number(to_number(first.year - 1, first.month, min(first.day, month_length(first.year - 1, first.month))))
+    return f"[{day}..{last}]"
 
 
 def _last_of(life: Life, feasts: list[str], seasons: list[int], context: DateContext) -> str | None:
@@ -341,7 +360,7 @@ def birthday_in_year(tokens: list[Token]) -> str | None:
             said = True
         elif not kinds.keys() & {"noise", "genitive", "comma"}:
             return None
-    if not said or len(lives) != 1 or len(years) != 1 or not years[0].isdigit():
+    if not said or len(lives) != 1 or len(years) != 1 or not years[0].isdigit() or not lives[0].born:
         return None
     try:
         first, last = bounds(lives[0].born)

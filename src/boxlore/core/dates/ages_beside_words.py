@@ -15,7 +15,7 @@ from boxlore.core.dates.dated_at_an_age import dated_at_an_age
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.guards import guarded
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.lexicon import Sense, words_of_several
 from boxlore.core.dates.proposing import Decided
 from boxlore.core.dates.told_apart import between_commas
 
@@ -109,7 +109,7 @@ _THEY = frozenset(("they",))
 
 def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     """What words come to that tell an age, the ages of several or a feast by its number; None for other words."""
-    tokens = with_one_year(in_months(without_halves(tokens)))
+    tokens = with_one_year(in_months(without_halves(_of_several(tokens, words))))
     try:
         text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
         if not text:
@@ -117,6 +117,22 @@ def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | N
     except NoSuchDate as none:
         return Outcome(None, none.ask, none.choices)
     return guarded(Outcome(standard.parsed(text)), context) if text else None
+
+
+def _of_several(tokens: list[Token], words: str) -> list[Token]:
+    """The tokens with “were” as “was”, where it stands behind those whose age it is: “when the twins were three”."""
+    if not any(token.senses[0].kind == "person" for token in tokens):
+        return tokens
+    were = words_of_several()
+    return [
+        replace(token, senses=_IT_WAS)
+        if token.kinds == {"name"} and words[token.start : token.end].casefold() in were
+        else token
+        for token in tokens
+    ]
+
+
+_IT_WAS = (Sense("was"),)
 
 
 def with_one_year(tokens: list[Token]) -> list[Token]:

@@ -5,10 +5,11 @@ import re
 
 _NOUNS = ("the", "a", "an", "my", "our", "his", "her", "their")
 _POSSESSIVE = re.compile(r"\w[’']s? ")
-_SENTENCE = re.compile(
-    r",|\b(?:was|were|is|are|had|has|got|went|came|did|broke|began|ended|started|moved|died|left|lived|worked)\b",
+_VERB = re.compile(
+    r"\b(?:was|were|is|are|had|has|got|went|came|did|broke|began|ended|started|moved|died|left|lived|worked)\b",
     re.IGNORECASE,
 )
+_SENTENCE = re.compile(f",|{_VERB.pattern}", re.IGNORECASE)
 """What a noun does not hold: then it is shown as it was told."""
 
 _LINKS = ("of ", "when ", "that ")
@@ -27,6 +28,11 @@ def when_was(name: str) -> str:
     if is_noun and not _SENTENCE.search(bare):
         return f"When was {bare}?"
     return f"“{bare}”: when was that?"
+
+
+def as_named(name: str) -> str:
+    """An event's name within a question: `the christening`; a sentence in quotation marks, `“we came to Dunedin”`."""
+    return f"“{name}”" if _VERB.search(name) and "“" not in name else name
 
 
 def asked_event(ask: str) -> str:

@@ -6,14 +6,18 @@ Conventions (ours unless a source is named): about → `~`; probably → `?`; ea
 its years 0-3, 4-6 and 7-9; a picture is one moment, so "between" is one of a set and "from … to" an interval.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from itertools import islice, product
 from types import MappingProxyType
+from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ambiguity import understood
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, Life, Outcome
 from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.event_question import as_named
 from boxlore.core.dates.lexer import Token, lex, nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
 from boxlore.core.dates.reading import NO_DATE, DateReading
@@ -48,15 +52,27 @@ AS_TOLD = PhraseSettings()
 Meanings = tuple[tuple[str, str], ...]
 """Events that the same words may mean: what each is called, and its date as EDTF."""
 
+MOST_MEANINGS = 8
+"""So many ways in which words may be meant together are read."""
+
+
+class Whom(NamedTuple):
+    """Somebody who may be meant: the name, the birth and the death as EDTF, empty where one is not known."""
+
+    name: str
+    born: str
+    died: str = ""
+
 
 @dataclass(frozen=True, slots=True)
 class KnownDates:
     """Dates already told, as EDTF: births of people and dates of events by folded name; the narrator's birth; the
     people in the picture by name, with their births (empty where one is not known); the year in which it is
     told; by folded words the events that they may mean, which is asked about; the year before which there is no
-    date of a picture, 0 for dates of lives; the deaths of those of `births`, where they are known; and by a pet form
-    who may be meant by it, which is asked about: the name and the birth; the year in which the first of the family
-    was born, 0 where that is not known; and the day on which it is told, as EDTF, empty where only the year counts."""
+    date of a picture, 0 for dates of lives; the deaths of those of `births`, where they are known; by a pet form or a
+    word of kin who may be meant by it, which is asked about; the year in which the first of the family was born, 0
+    where that is not known; and the day on which it is told, as EDTF, empty where only the year counts. A birth is
+    empty where only the death is known."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
@@ -66,7 +82,7 @@ class KnownDates:
     perhaps: MappingProxyType[str, Meanings] = field(default_factory=lambda: MappingProxyType({}))
     first_year: int = FIRST_PHOTOGRAPH
     deaths: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
-    likely: MappingProxyType[str, tuple[str, str]] = field(default_factory=lambda: MappingProxyType({}))
+    likely: MappingProxyType[str, tuple[Whom, ...]] = field(default_factory=lambda: MappingProxyType({}))
     eldest: int = 0
     today: str = ""
 
@@ -156,24 +172,18 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     ]
     if not within:
         return None
-    words = max(within, key=len)
+    together = _beside_each_other(told, within)
     names: dict[str, str] = {}
     named_alone = False
-    for name, edtf in known.perhaps[words]:
-        events = MappingProxyType({**known.events, words: edtf})
-        leaning = replace(context, events=events, perhaps=True)
-        own = _own(replace(known, events=events), context.text)
-        outcome = understood(context.text, leaning, own)
-        outcome = _as_whole(outcome, leaning, own, {}) if outcome else None
-        if outcome is not None and (outcome.edtf or not offered):
-            for text in outcome.choices:
-                names.setdefault(text, name)
+    words = max(together, key=len)
+    for ways in (together, [words]) if len(together) > 1 else (together,):
+        names = names or _read_by_each(ways, context, known, offered)
     if (
         not names
         and not offered
         and is_said_without_a_side(context.text, context.language, " ".join(name for name, _ in known.perhaps[words]))
     ):
-        names = {edtf: name for name, edtf in known.perhaps[words]}  # “on the voyage out, on the Rangiora”
+        names = {edtf: as_named(name) for name, edtf in known.perhaps[words]}  # “on the voyage out, on the Rangiora”
         named_alone = True
     if not names:
         return None
@@ -186,17 +196,70 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     return Outcome(standard.parsed(first), ask, tuple(others))
 
 
+def _beside_each_other(told: list[str], within: list[str]) -> list[str]:
+    """Those of the phrases that mean an event which stand beside each other (“between the wedding and the move”), as
+    they are told; of two that share a word the longer one."""
+    chosen: dict[int, str] = {}
+    taken: set[int] = set()
+    for words in sorted(within, key=len, reverse=True):
+        pieces = PIECE.findall(_plain(words))
+        for at in range(len(told) - len(pieces) + 1):
+            places = range(at, at + len(pieces))
+            if told[at : at + len(pieces)] == pieces and taken.isdisjoint(places):
+                taken.update(places)
+                chosen[at] = words
+                break
+    return [chosen[at] for at in sorted(chosen)]
+
+
+def _read_by_each(
+    ways: Sequence[str], context: DateContext, known: KnownDates, offered: tuple[str, ...]
+) -> dict[str, str]:
+    """What the words come to by each of the events that are perhaps meant by `ways`, with their names."""
+    names: dict[str, str] = {}
+    for meanings in islice(product(*(known.perhaps[words] for words in ways)), MOST_MEANINGS):
+        dates = {words: edtf for words, (_, edtf) in zip(ways, meanings, strict=True)}
+        events = MappingProxyType({**known.events, **dates})
+        leaning = replace(context, events=events, perhaps=True)
+        own = _own(replace(known, events=events), context.text)
+        outcome = understood(context.text, leaning, own)
+        outcome = _as_whole(outcome, leaning, own, {}) if outcome else None
+        if outcome is not None and (outcome.edtf or not offered):
+            for text in outcome.choices:
+                names.setdefault(text, " and ".join(dict.fromkeys(as_named(name) for name, _ in meanings)))
+    return names
+
+
 def _of_whom_may_be_meant(context: DateContext, known: KnownDates, offered: tuple[str, ...]) -> Outcome | None:
-    """`Zosia, 3 latka`: the date by the one who may be called so, and the question whether that is who is meant; None
+    """`Zosia, 3 latka`: the date by each who may be called so, and the question whether that is who is meant; None
     where dates are `offered` without it and none is read by it."""
-    births = MappingProxyType({**known.births, **{form: birth for form, (_, birth) in known.likely.items()}})
-    outcome = understood(
-        context.text, replace(context, births=births), _own(replace(known, births=births), context.text)
-    )
-    if outcome is None or not (outcome.edtf or (outcome.alternatives and not offered)):
+    offered = tuple(text for text in offered if not text.startswith("XXXX"))
+    first: Outcome | None = None
+    names: dict[str, None] = {}
+    choices: dict[str, None] = {}
+    for whom in islice(product(*known.likely.values()), MOST_MEANINGS):
+        meant = dict(zip(known.likely, whom, strict=True))
+        births = {**known.births, **{form: life.born for form, life in meant.items()}}
+        deaths = {**known.deaths, **{form: life.died for form, life in meant.items()}}
+        lives = replace(known, births=MappingProxyType(births), deaths=MappingProxyType(deaths))
+        leaning = replace(context, births=lives.births, deaths=lives.deaths)
+        own = _own(lives, context.text)
+        outcome = _as_whole(understood(context.text, leaning, own), leaning, own, {})
+        if outcome is not None and (outcome.edtf or (outcome.alternatives and not offered)):
+            first = first or outcome
+            names[" and ".join(dict.fromkeys(life.name for life in whom))] = None
+            choices |= dict.fromkeys(outcome.choices)
+    if first is None:
         return None
-    who = " and ".join(dict.fromkeys(name for name, _ in known.likely.values()))
-    return replace(outcome, ask=f"“{context.text}”: is {who} meant?")
+    *before, last = names
+    ask = (
+        f"“{context.text}”: is {', '.join(before)} or {last} meant?"
+        if before
+        else f"“{context.text}”: is {last} meant?"
+    )
+    if before:
+        return Outcome(None, ask, tuple(choices))
+    return replace(first, ask=ask)
 
 
 def _plain(words: str) -> str:
@@ -216,13 +279,23 @@ def _own(known: KnownDates, text: str) -> Node:
     for kind, dates in (("person", known.births), ("event", known.events)):
         for name, edtf in dates.items():
             bare = _plain(name).removeprefix("the ")
-            for form in (bare, f"the {bare}") if kind == "event" else (bare, f"{bare}s"):  # “Katis Geburtstag”
+            for form in _event_forms(bare) if kind == "event" else (bare, f"{bare}s"):  # “Katis Geburtstag”
                 node = root
                 for piece in PIECE.findall(form):
                     node = node.following.setdefault(spelled.get(piece, piece), Node())
                 died = known.deaths.get(name, "")
                 node.senses = (Sense(kind, Life(edtf, died) if kind == "person" else edtf),)
     return root
+
+
+def _event_forms(bare: str) -> tuple[str, ...]:
+    """The forms of an event's name, with the English article, and without that of another language, which may stand
+    within a word for “after” (“dopo il trasloco”)."""
+    article, _, noun = bare.partition(" ")
+    return (bare, f"the {bare}", noun) if article in _ARTICLES and noun else (bare, f"the {bare}")
+
+
+_ARTICLES = frozenset("der die das den dem des le la les il lo i gli el los las o a os as de het den det".split())
 
 
 def _no_date(text: str, ask: str | None = None, alternatives: tuple[str, ...] = ()) -> DateReading:

@@ -18,8 +18,18 @@ KINDS: Mapping[str, tuple[str, ...]] = {
 }
 """The kinds of events, and the words of a name that tell the kind where nobody says it."""
 
+JOINING = "and & und et y e en og och ja и i un ir a".split()
+"""Words between the names of a couple."""
+
 _BIRTH = (
-    "{} was born|{} was thought of|{} was even thought of|{} came along|{} came into the world|{} auf die welt kam|"
+    "{} was born|{} were born|{} being born|{} wurde geboren|{} wurden geboren|{} werd geboren|{} werden geboren|"
+    "{} kam zur welt|{} sont nés|{} sont nées|naquit {}|{} naquit|{} nacieron|nacieron {}|{} nacque|{} nacquero|"
+    "{} sono nati|{} nasceram|{} fødtes|{} er født|{} syntyivät|{} sündisid|{} родились|{} urodziła się|"
+    "{} urodził się|{} się urodzili|{} dzimusi|{} dzimis|{} piedzimusi|{} gimusi|{} gimęs|i whānau a {}|"
+    "te whānautanga o {}|"
+)
+_BIRTH += (
+    "{} was thought of|{} was even thought of|{} came along|{} came into the world|{} auf die welt kam|"
     "birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|naissance d'{}|"
     "{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
     "nascimento da {}|{} nasceu|geboorte van {}|{} geboren werd|{}s fødsel|{} blev født|{} ble født|{}s födelse|"
@@ -31,6 +41,8 @@ _BIRTH = (
     "narodil se {}|narodila se {}|{} született|{} megszületett|{} születése"
 )
 _DEATH = (
+    "{} ist gestorben|{} ist tot|{} stierf|{} is overleden|{} mourut|{} falleció|falleció {}|{} faleceu|"
+    "{} morì|{} mori|{} døde|{} avled|{} menehtyi|{} ir miris|{} mirusi|i mate a {}|te matenga o {}|{} dying|"
     "{} was killed|{} drowned|"
     "{} died|{} passed away|death of {}|{}'s death|{} starb|{}s tod|tod von {}|mort de {}|{} est mort|"
     "{} est morte|muerte de {}|{} murió|morte di {}|{} è morto|{} è morta|morte de {}|{} morreu|dood van {}|"
@@ -63,9 +75,9 @@ _UNBORN = (
 _GENITIVE: Mapping[str, str] = {
     "birth": "narození {}|narozením {}|рождения {}|рождение {}|рождением {}|urodzenia {}|urodzeniu {}|urodzeniem {}|"
     "urodziny {}|narodziny {}|narodzinach {}|narodzin {}|narodzinami {}|{} dzimšanas|{} dzimšana|{} gimimo|"
-    "{} gimimas|{} sünd|{} sünni|{} sündi|{} syntymän|{} syntymää",
+    "{} gimimas|{} gimimą|{} gimimu|{} dzimšanu|{} dzimšanai|{} sünd|{} sünni|{} sündi|{} syntymän|{} syntymää",
     "death": "smrti {}|smrt {}|smrtí {}|смерти {}|смерть {}|смертью {}|śmierci {}|śmierć {}|śmiercią {}|"
-    "{} nāves|{} nāve|{} mirties|{} mirtis|{} surm|{} surma|{} kuoleman|{} kuolemaa",
+    "{} nāves|{} nāve|{} nāvi|{} mirtį|{} mirties|{} mirtis|{} surm|{} surma|{} kuoleman|{} kuolemaa",
     "marriage": "svatba {}|svatby {}|svatbě {}|svatbu {}|svatbou {}|свадьба {}|свадьбы {}|свадьбе {}|свадьбу {}|"
     "свадьбой {}|ślub {}|ślubu {}|ślubie {}|ślubem {}|wesele {}|wesela {}|weselu {}|weselem {}|{} kāzas|{} kāzām|"
     "{} kāzās|{} kāzu|{} vestuvės|{} vestuvių|{} vestuves|{} vestuvėse|{} pulm|{} pulmad|{} pulma|{} pulmi|{} pulmade|"

@@ -18,6 +18,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.life_event_words import (
     ALONE,
     INFLECTED,
+    JOINING,
     OF_NAMES,
     OWN,
     PERHAPS,
@@ -32,7 +33,8 @@ from boxlore.core.people.life_event_words import (
     whither,
 )
 from boxlore.core.people.person import Person, Registry
-from boxlore.core.records.followed_events import FORMS_OF_OURS, OURS, Happened, followed
+from boxlore.core.records.anniversaries import FORMS_OF_OURS, OURS
+from boxlore.core.records.followed_events import Happened, followed
 from boxlore.core.records.told_kin import kin_told
 
 
@@ -105,19 +107,25 @@ def _turn(person: Person, kind: str, when: DateReading | None) -> Iterator[Famil
         )
 
 
+NO_KIN: Mapping[str, Sequence[str]] = MappingProxyType({})
+
+
 def meant_by(
     words: str, events: Iterable[FamilyEvent], people: Mapping[str, Person], narrator: str,
-    kin_here: Mapping[str, Sequence[str]] | None = None,
+    kin_here: Mapping[str, Sequence[str]] | None = None, kin_likely: Mapping[str, Sequence[str]] = NO_KIN,
 ) -> tuple[MappingProxyType[str, str], MappingProxyType[str, Meanings]]:  # fmt: skip
     """What of a phrase's words means an event: (words -> EDTF) of what means one alone, and (words -> events) of what
     has to be asked about. `narrator` is the id of who tells; `kin_here` are the words of kin, where `kin_told` was
-    asked for them before."""
+    asked for them before; `kin_likely` those of whom it has to be asked who is meant."""
     pieces = frozenset(_pieces(words))
     kin: dict[str, set[str]] = {}
     perhaps_kin: dict[str, set[str]] = {}
     for phrase, ids in (kin_told(words, people, narrator) if kin_here is None else kin_here).items():
         for ident in ids:
             (kin if len(ids) == 1 else perhaps_kin).setdefault(ident, set()).add(phrase)
+    for phrase, ids in kin_likely.items():
+        for ident in ids:
+            perhaps_kin.setdefault(ident, set()).add(phrase)
     told, loosely = _Told(pieces, kin, pieces), _Told(frozenset(), perhaps_kin, pieces)
     sure: dict[str, dict[str, str]] = {}
     loose: dict[str, dict[str, str]] = {}
@@ -285,6 +293,9 @@ def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, 
     ways = _ways_told(INFLECTED.get(event.kind, ()), told.all)
     if not ways:
         return
+    if not alike:  # `przed urodzeniem babci`
+        by_kin = (phrase for ident in event.people for phrase in sorted(told.kin.get(ident, ())))
+        yield from (way.format(phrase) for phrase in by_kin for way in ways)
     persons = (people[ident] for ident in event.people if ident in people)
     names = {_first(name) for person in persons for name in _names(person)}
     for name in (name for name in names if len(name) >= _LONG_ENOUGH):
@@ -311,11 +322,8 @@ def _joined(called: list[set[str]]) -> set[str]:
     names = {name for names in called for name in names}
     if len(called) == 2:
         pairs = [(man, wife) for men, wives in (called, called[::-1]) for man in men for wife in wives]
-        names |= {f"{man} {joint} {wife}" for man, wife in pairs for joint in _AND}
+        names |= {f"{man} {joint} {wife}" for man, wife in pairs for joint in JOINING}
     return names
-
-
-_AND = "and & und et y e en og och ja и i un ir a".split()
 
 
 def _happened(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told: _Told) -> Happened:

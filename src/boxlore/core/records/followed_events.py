@@ -1,32 +1,15 @@
-"""What follows from an event by its date alone: the time before a birth, a silver wedding, a tenth anniversary.
+"""What follows from an event by its date alone: the time before a birth, a funeral, the first Christmas in a house.
 
-The names of jubilees are common practice, no source.
+Weddings and what is counted from them are in `anniversaries`.
 """
 
 import re
-from collections.abc import Iterator, Mapping
-from datetime import MAXYEAR
+from collections.abc import Iterator
 from typing import NamedTuple
 
 from boxlore.core.dates.lexer import lex
 from boxlore.core.people.life_event_words import WAYS, WHITHER, whither
-
-JUBILEES: Mapping[int, tuple[str, ...]] = {
-    25: tuple(
-        "silver wedding|silver wedding anniversary|silver anniversary|silberhochzeit|silberne hochzeit|noces d'argent|"
-        "bodas de plata|nozze d'argento|bodas de prata|zilveren bruiloft|sølvbryllup|sølvbryllupet|silverbröllop|"
-        "silverbröllopet|hopeahäät|hõbepulm|hõbepulmad|серебряная свадьба|srebrne wesele|srebrne gody|sudraba kāzas|"
-        "sidabrinės vestuvės|stříbrná svatba".split("|")
-    ),
-    40: ("ruby wedding", "ruby wedding anniversary", "rubinhochzeit"),
-    50: tuple(
-        "golden wedding|golden wedding anniversary|golden anniversary|goldene hochzeit|noces d'or|bodas de oro|"
-        "nozze d'oro|bodas de ouro|gouden bruiloft|guldbryllup|gullbryllup|guldbröllop|kultahäät|kuldpulm|kuldpulmad|"
-        "золотая свадьба|złote gody|zelta kāzas|auksinės vestuvės|zlatá svatba".split("|")
-    ),
-    60: ("diamond wedding", "diamond wedding anniversary", "diamanthochzeit", "diamantene hochzeit", "teemantpulm"),
-}
-"""The years after a wedding → what that day is called."""
+from boxlore.core.records.anniversaries import OURS, THEIRS, Told, kept
 
 
 class Followed(NamedTuple):
@@ -50,29 +33,6 @@ HONEYMOON = tuple(
 )
 """The journey after a wedding: it is asked about with the month of the wedding."""
 
-OURS = tuple(
-    "our my unsere meine nos nuestras nostre nossas onze vores vår vårt meidän meie наша nasze mūsu mūsų naše".split()
-)
-FORMS_OF_OURS = tuple(
-    frozenset(forms.split())
-    for forms in (
-        "our ours", "my", "unser unsere unserem unseren unserer unseres unsre unsrem unsren unsrer",
-        "mein meine meinem meinen meiner meines", "mon ma mes", "nos notre", "mi mis mía", "mio mia mie miei",
-        "meu minha meus minhas", "mijn", "min mit mitt mine mina", "minun", "minu mu",
-        "мой моя моё моего моей моем моём моему моим мою", "mój moja moje mojego mojej mojemu moim moją",
-        "mana manas manām manās manu", "mano", "můj moje mé mého mém moji mojí mou",
-        "nuestra nuestras nuestro nuestros",
-        "nostra nostre nostri nostro", "nossa nossas nosso nossos", "onze ons", "vores vort", "vår vårt våra våre",
-        "meidän", "meie meil", "наш наша наше нашего нашей нашем нашему наши нашим нашими наших нашу",
-        "nasz nasza nasze naszego naszej naszemu naszym naszymi naszych naszą", "mūsu mūsų",
-        "naše našeho našem našemu naši našich našim našimi naší",
-    )
-)  # fmt: skip
-"""The forms of each of these words, of which one tells another. “Vår” is the spring too, and tells nothing."""
-_THEIRS = ("their", "ihre", "leur", "deres", "deras", "heidän", "nende", "их", "ich")
-ANNIVERSARY = frozenset("anniversary jahrestag hochzeitstag aastapäev aastapäeval pulma-aastapäev".split())
-_OF = "of von de di van af av".split()
-_OF_A_WEDDING = ("wedding anniversary", "hochzeitstag", "anniversary", "pulma-aastapäev")
 _PLAIN = re.compile(r"(\d{4})((?:-\d\d){0,2})")
 
 
@@ -110,22 +70,11 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
     if event.kind == "move" and any(way in told for way in _IN_THE_NEW_HOUSE) and any(_ordinals(told)):
         yield Followed(event.name, event.edtf, (), _IN_THE_NEW_HOUSE)
     if event.kind == "marriage" and (there := tuple(name for name in HONEYMOON if name in told)):
-        whose = tuple(f"{owner} {name}" for name in there for owner in (OURS if event.is_own else _THEIRS))
+        whose = tuple(f"{owner} {name}" for name in there for owner in (OURS if event.is_own else THEIRS))
         yield Followed(f"the honeymoon, after {event.name}", f"{event.edtf[:7]}~", (), (*there, *whose))
-    owners = (*(OURS if event.is_own else ()), *(f"{name}'s" for name in event.people))
-    is_wedding = event.kind == "marriage"
-    for years, called in JUBILEES.items() if is_wedding else ():
-        if (here := tuple(name for name in called if name in told)) and (day := _on(event.edtf, years)):
-            sure = tuple(f"{owner} {name}" for owner in owners for name in here)
-            sure += tuple(f"{name} {of} {owner}" for owner in event.people for name in here for of in _OF)
-            theirs = tuple(f"{whose} {name}" for name in here for whose in _THEIRS)
-            yield Followed(f"{years} years after {event.name}", day, sure, (*here, *theirs))
-    if any(word in told for word in ANNIVERSARY):
-        for nth, years in _ordinals(told):
-            if day := _on(event.edtf, years):
-                whose = tuple(f"{owner} {nth} {of}" for owner in owners for of in _OF_A_WEDDING) if is_wedding else ()
-                sure = (f"{nth} anniversary of {event.name.casefold()}", *whose)
-                yield Followed(f"{years} years after {event.name}", day, sure, ())
+    told_of = Told(told, event.people, OURS if event.is_own else ())
+    for day in kept(told_of, event.edtf, event.name, is_wedding=event.kind == "marriage"):
+        yield Followed(day.name, day.edtf, (day.words,) if day.is_sure else (), () if day.is_sure else (day.words,))
 
 
 def _carried(event: Happened, told: str) -> str:
@@ -199,12 +148,3 @@ def _ordinals(told: str) -> Iterator[tuple[str, int]]:
         for sense in token.senses:
             if sense.kind == "ordinal" and isinstance(sense.value, int) and sense.value > 0:
                 yield told[token.start : token.end], sense.value
-
-
-def _on(edtf: str, years: int) -> str:
-    """The date so many years on; empty for one that is no plain day, month or year."""
-    match = _PLAIN.fullmatch(edtf)
-    if match is None or int(match[1]) + years > MAXYEAR:
-        return ""
-    day = "-02-28" if match[2] == "-02-29" and years % 4 else match[2]
-    return f"{int(match[1]) + years:04d}{day}"

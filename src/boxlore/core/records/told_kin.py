@@ -8,7 +8,9 @@ from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.lexicon import ANY_LANGUAGE
 from boxlore.core.people.kin import Kin
 from boxlore.core.people.person import Person
+from boxlore.core.people.who_is_where.kin_cases import plain_forms
 from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.statements import fold
 
 _WORD = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*")
 _NEAR = 3
@@ -31,7 +33,7 @@ def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[st
     while at < len(parted):
         for count in (2, 1):
             phrase = " ".join(parted[at : at + count])
-            relation = own_relation(phrase)
+            relation = _relation(phrase)
             if relation and relation != "self" and phrase.casefold() not in joining:
                 if ids := _related(people, narrator, relation):
                     told[phrase.casefold()] = ids
@@ -41,6 +43,73 @@ def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[st
                 break
         at += 1
     return told
+
+
+def kin_likely(
+    words: str, people: Mapping[str, Person], narrator: str, told: Container[str]
+) -> dict[str, tuple[str, ...]]:
+    """Words of kin in a phrase, of which the tree of who tells has nobody (they are not `told`) → the ids of whoever
+    may be meant: who is called by such a word (`Grandfather James`, `Oma`), who is so told of somebody (`Ruth’s
+    grandmother`), and where nobody is known to tell, whose child has one."""
+    likely: dict[str, tuple[str, ...]] = {}
+    joining = _joining(words)
+    for word in _WORD.findall(words):
+        phrase = word.casefold()
+        relation = "" if phrase in joining or phrase in told else _relation(word)
+        if relation in _OF_ALL:
+            ids = [ident for ident, person in people.items() if _is_called_by(person.name, relation)]
+            if narrator not in people:
+                ids += _elders(people, relation)
+            if ids := list(dict.fromkeys(ids)):
+                likely[phrase] = tuple(ids)
+    return {phrase: ids for phrase, ids in likely.items() if len(ids) <= _MOST_LIKELY}
+
+
+_OF_ALL = ("mother", "father", "grandmother", "grandfather", "great-grandmother", "great-grandfather", "aunt", "uncle")
+"""Kin that families call by a word for it."""
+_MOST_LIKELY = 4
+
+
+def _is_called_by(name: str, relation: str) -> bool:
+    """`Grandfather James`, `Oma`, `Ruth’s grandmother`."""
+    parted = name.split()
+    return _described(name)[1] == relation or (len(parted) <= _KIN_AND_NAME and own_relation(parted[0]) == relation)
+
+
+_KIN_AND_NAME = 2
+_DESCRIBED = re.compile(r"(.+)['’]s ([\w-]+)")
+
+
+def _described(name: str) -> tuple[str, str]:
+    """Whose kin a person is by the name of it, and which: `Ruth’s grandmother`; empty for another name."""
+    match = _DESCRIBED.fullmatch(name)
+    return (match[1], own_relation(match[2])) if match else ("", "")
+
+
+def _elders(people: Mapping[str, Person], relation: str) -> list[str]:
+    """The mothers, the grandfathers … of all who have one."""
+    parents = {ident: [parent for parent in person.parents if parent in people] for ident, person in people.items()}
+    above = relation.count("grand") + relation.count("great")
+    ids = [parent for ident in people for parent in parents[ident]]
+    for _ in range(above):
+        ids = [parent for ident in ids for parent in parents[ident]]
+    women = {mother for person in people.values() for mother in person.mothers}
+    women |= {ident for ident, person in people.items() if person.sex.startswith(_FEMALE)}
+    is_mother = relation.endswith("mother")
+    there = [ident for ident in dict.fromkeys(ids) if (ident in women) == is_mother]
+    return there if relation.endswith(("mother", "father")) else []
+
+
+_FEMALE = ("f", "w")
+
+
+def _relation(phrase: str) -> str:
+    """The relation that words tell, also in another case (`babičce`, `meie emal`)."""
+    if relation := own_relation(phrase):
+        return relation
+    *before, word = phrase.split()
+    plain = plain_forms().get(fold(word), "")
+    return own_relation(" ".join((*before, plain))) if plain else ""
 
 
 def names_behind_kin(words: str, names: Container[str]) -> dict[str, str]:
@@ -89,7 +158,16 @@ def _related(people: Mapping[str, Person], narrator: str, relation: str) -> tupl
         edge = {relative for ident in edge for relative in kin.near(ident)} - reached
         reached |= edge
     between = ((ident, kin.between(narrator, ident)) for ident in sorted(reached - {narrator}))
-    return tuple(ident for ident, kinship in between if kinship and _term(kinship.term) == relation)
+    by_tree = [ident for ident, kinship in between if kinship and _term(kinship.term) == relation]
+    teller = _names(people[narrator])
+    told = (ident for ident, person in people.items() if _is_of_teller(person, teller, relation))
+    return tuple(dict.fromkeys((*by_tree, *told)))
+
+
+def _is_of_teller(person: Person, teller: Container[str], relation: str) -> bool:
+    """`Ruth’s grandmother`, where Ruth tells."""
+    whose, told = _described(person.name)
+    return told == relation and whose.casefold() in teller
 
 
 def _term(term: str) -> str:

@@ -11,6 +11,7 @@ from types import MappingProxyType
 
 from boxlore.core.dates import phrases
 from boxlore.core.dates.family_display import family_display
+from boxlore.core.dates.phrases import Whom
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.letters import is_question
@@ -29,7 +30,8 @@ from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, said_in_all
 from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
-from boxlore.core.records.told_kin import kin_told, names_behind_kin
+from boxlore.core.records.told_kin import kin_likely, kin_told, names_behind_kin
+from boxlore.core.records.told_lives import with_lives
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.gazetteer.lookup import Gazetteer, open_anyway
 from boxlore.gazetteer.matching import ToldPlaces, also_told, told_often
@@ -144,31 +146,35 @@ class Understanding:
     def known(self, words: str, around: "Around") -> phrases.KnownDates:
         """The births and events that these words lean on (`when Ruth was five`, `when I was six`, `on her 21st`); a
         birth of a name that several have is left out, and of several events it is asked which."""
-        people = self._collection.people()
+        people, happened = with_lives(self._collection.people(), all_events(self._collection))
         births: dict[str, set[str]] = {}
         deaths: dict[str, set[str]] = {}
         for person in people.values():
-            if born := birth_of(person):
-                for name in {person.name, *person.forms, *person.calls}:
-                    births.setdefault(name.casefold(), set()).add(born)
-                    deaths.setdefault(name.casefold(), set()).add(death_of(person))
+            _add_life(person, {person.name, *person.forms, *person.calls}, births, deaths)
         for name in list(births):
             if form := dative(name, self._collection.settings.language):  # `Вере 5 лет`
                 births.setdefault(form, set()).update(births[name])
                 deaths.setdefault(form, set()).update(deaths[name])
+        for name, born in births.items():
+            if len(born) > 1:
+                births[name] = born - {""}  # one whose birth is told
         kin = kin_told(words, people, around.narrator)
         for phrase, ids in kin.items():
-            if len(ids) == 1 and (born := birth_of(people[ids[0]])):
-                births.setdefault(phrase, set()).add(born)
-                deaths.setdefault(phrase, set()).add(death_of(people[ids[0]]))
+            if len(ids) == 1:
+                _add_life(people[ids[0]], {phrase}, births, deaths)
         if around.narrator not in people:
             for phrase, name in names_behind_kin(words, births).items():
                 births[phrase], deaths[phrase] = births[name], deaths[name]
-        events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator, kin)
+        maybe = kin_likely(words, people, around.narrator, {*kin, *births})
+        events, perhaps = meant_by(words, happened, people, around.narrator, kin, maybe)
         likely = self._by_pet_forms(words, births)
+        likely |= {
+            phrase: tuple(Whom(people[ident].name, birth_of(people[ident]), death_of(people[ident])) for ident in ids)
+            for phrase, ids in maybe.items()
+        }
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),
-            self._this_year, perhaps, around.first_year, _single(deaths), likely, self._first_birth(),
+            self._this_year, perhaps, around.first_year, _single(deaths), MappingProxyType(likely), self._first_birth(),
             self._today,
         )  # fmt: skip
 
@@ -180,9 +186,9 @@ class Understanding:
             self._eldest = people, min(years, default=0)
         return self._eldest[1]
 
-    def _by_pet_forms(self, words: str, births: Mapping[str, set[str]]) -> MappingProxyType[str, tuple[str, str]]:
+    def _by_pet_forms(self, words: str, births: Mapping[str, set[str]]) -> dict[str, tuple[Whom, ...]]:
         """By each pet form among the words, in the dative too, the one known name behind it, and the birth."""
-        likely: dict[str, tuple[str, str]] = {}
+        likely: dict[str, tuple[Whom, ...]] = {}
         language = self._collection.settings.language
         for told in _WORD.findall(words):
             form = told.casefold()
@@ -193,8 +199,8 @@ class Understanding:
             meant = sorted(name for name in names if len(births.get(name, ())) == 1)
             born = {birth for name in meant for birth in births[name]}
             if len(born) == 1:
-                likely[form] = (min(meant, key=len).title(), born.pop())
-        return MappingProxyType(likely)
+                likely[form] = (Whom(min(meant, key=len).title(), born.pop()),)
+        return likely
 
     @property
     def _this_year(self) -> int:
@@ -396,6 +402,14 @@ def birth_of(person: Person | None) -> str:
 def death_of(person: Person) -> str:
     """The death of somebody as EDTF; empty where none is known."""
     return person.died.edtf.text if person.died and person.died.edtf else ""
+
+
+def _add_life(person: Person, names: Iterable[str], births: dict[str, set[str]], deaths: dict[str, set[str]]) -> None:
+    """Add somebody's birth and death by these names, where one of the two is known."""
+    born, died = birth_of(person), death_of(person)
+    for name in names if born or died else ():
+        births.setdefault(name.casefold(), set()).add(born)
+        deaths.setdefault(name.casefold(), set()).add(died)
 
 
 def _single(dates_by_name: Mapping[str, set[str]]) -> MappingProxyType[str, str]:

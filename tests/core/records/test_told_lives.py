@@ -1,0 +1,160 @@
+"""Lives told on the time line: whom an event tells, and what leans on it (own rules, reckoned by hand)."""
+
+from types import MappingProxyType
+
+from tests.every_row import every_row
+
+from boxlore.core.dates.phrases import AS_TOLD, KnownDates, Whom, read
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.person import Person, Registry
+from boxlore.core.records.events import FamilyEvent, meant_by
+from boxlore.core.records.told_lives import told_in, with_lives
+
+
+def event(ident: str, kind: str, name: str, edtf: str) -> FamilyEvent:
+    return FamilyEvent(id=ident, kind=kind, names=(name,), when=DateReading.from_edtf(edtf) if edtf else None)
+
+
+def person(ident: str, name: str, **more: object) -> Person:
+    return Person(id=ident, name=name, sort_name=name, forms=(name,), calls=(name.split()[0],), **more)  # type: ignore[arg-type]
+
+
+PEOPLE = Registry([person("t", "Tom Rourke"), person("a", "Anna Tamm"), person("b", "Anna Kask"), person("i", "Ida")])
+HAPPENED = [
+    event("e1", "birth", "Mary Rourke was born", "1931-05-14"),
+    event("e2", "marriage", "Tom and Mary Rourke were married", "1953-02-07"),
+    event("e3", "birth", "The twins were born", "1955-11-19"),
+    event("e4", "death", "Grandfather James died", "1949-08-02"),
+    event("e5", "birth", "Бабушка родилась", "1917-11-07"),
+    event("e6", "birth", "Anna was born", "1928"),  # of whom there are two
+    event("e7", "birth", "Ida was born", "1899"),
+    event("e8", "death", "Ida died", "1980"),
+    event("e9", "move", "We moved to Port Chalmers", "1958-03"),
+    event("e10", "birth", "the hungry winter", "1917"),
+    event("e11", "birth", "Ned was born", ""),
+]
+WHO = [  # the event's name, its kind, whom it tells
+    ("Mary Rourke was born", "birth", ("Mary Rourke",)),
+    ("The twins were born", "birth", ("twins",)),
+    ("Oma wurde geboren", "birth", ("Oma",)),
+    ("La abuela nació", "birth", ("abuela",)),
+    ("Il nonno nacque", "birth", ("nonno",)),
+    ("Mummo syntyi", "birth", ("Mummo",)),
+    ("Tom and Mary were married", "marriage", ("Tom", "Mary")),
+    ("when Grandfather James died", "death", ("Grandfather James",)),
+    ("the hungry winter", "birth", ()),
+    ("somebody of the other side of the whole family was born", "birth", ()),
+]
+
+
+@every_row(("name", "kind", "names"), WHO)
+def test_whom_an_event_tells(name: str, kind: str, names: tuple[str, ...]) -> None:
+    assert told_in(event("e", kind, name, "1900")) == names
+
+
+def test_a_life_is_that_of_the_registry_or_of_the_event_alone() -> None:
+    people, happened = with_lives(PEOPLE, HAPPENED)
+    by_id = {told.id: told.people for told in happened}
+    assert by_id["e2"] == ("t", by_id["e1"][0])
+    assert (by_id["e6"], by_id["e9"], by_id["e10"], by_id["e11"]) == ((), (), (), ())
+    told = people["i"]
+    assert told.born and told.born.edtf and told.born.edtf.text == "1899"
+    assert told.died and told.died.edtf and told.died.edtf.text == "1980"
+    assert PEOPLE["i"].born is None
+
+
+LEANING = [  # words, the date, what is asked
+    ("before Mary was born", "[..1931-05-14]", None),
+    ("after the twins were born", "[1955-11-19..]", None),
+    ("Tom and Mary's silver wedding", "1978-02-07", None),
+    ("their tenth wedding anniversary", "1963-02-07", "is 10 years after “Tom and Mary Rourke were married” meant?"),
+    ("their first anniversary", "1954-02-07", "is a year after “Tom and Mary Rourke were married” meant?"),
+    ("the golden wedding of Tom and Mary Rourke", "2003-02-07", None),
+    ("the tenth anniversary of the wedding", "1963-02-07", "is 10 years after"),
+    ("Mum and Dad's pearl wedding", "1983-02-07", "is 30 years after"),
+    ("die Perlenhochzeit meiner Eltern", "1983-02-07", "is 30 years after"),
+    ("kobberbryllup", "1965-08-07", "is 12 and a half years after"),
+    ("the wedding anniversary 1960", "1960-02-07", "is 7 years after"),
+    ("the wedding anniversary 1940", None, "is 1940 meant?"),
+    ("the big happy wedding anniversary, 1960", None, "is 1960 meant?"),
+    ("between the wedding and the move", "1953-02-07/1958-03", "“We moved to Port Chalmers” meant?"),
+    ("after the wedding and before we moved", "[1953-02-07..1958-03-31]", "and “We moved to Port Chalmers” meant?"),
+]
+
+
+@every_row(("words", "edtf", "ask"), LEANING)
+def test_what_leans_on_lives_that_events_tell(words: str, edtf: str | None, ask: str | None) -> None:
+    people, happened = with_lives(PEOPLE, HAPPENED)
+    events, perhaps = meant_by(words, happened, people, "")
+    reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=perhaps))
+    assert (reading.edtf.text if reading.edtf else None) == edtf
+    assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+
+
+BY_CASE = [  # words of kin in a case, the date
+    ("до рождения бабушки", "[..1917-11-07]"),
+    ("przed urodzeniem babci", "[..1917-11-07]"),
+    ("prieš močiutės gimimą", "[..1917-11-07]"),
+]
+
+
+@every_row(("words", "edtf"), BY_CASE)
+def test_kin_in_a_case_have_births_too(words: str, edtf: str) -> None:
+    people, happened = with_lives(PEOPLE, HAPPENED[4:5])
+    ident = happened[0].people[0]
+    kin = {word.casefold(): (ident,) for word in words.split()[1:]}
+    events, _ = meant_by(words, happened, people, "", kin)
+    reading = read(words, AS_TOLD, KnownDates(events=events))
+    assert reading.edtf is not None and reading.edtf.text == edtf
+
+
+def test_kin_that_are_only_likely_are_asked_about() -> None:
+    people, happened = with_lives(PEOPLE, HAPPENED[3:4])
+    likely = {"grandad": happened[0].people}
+    events, perhaps = meant_by("before Grandad died", happened, people, "", {}, likely)
+    reading = read("before Grandad died", AS_TOLD, KnownDates(events=events, perhaps=perhaps))
+    assert reading.edtf is not None and reading.edtf.text == "[..1949-08-02]"
+    assert reading.ask == "“before Grandad died”: is “Grandfather James died” meant?"
+
+
+GRANNIES = (Whom("Anna Kask", "1881-03-02", "1931-05"), Whom("Mari Tamm", "", "1940-01-09"))
+OF_GRANNY = [  # words, the date, the choices, the question
+    ("when Granny was six", "[1887-03-02..1888-03-01]", ("[1887-03-02..1888-03-01]",), "is Anna Kask meant?"),
+    ("when Granny was still alive", None, ("[..1931-05]", "[..1940-01-09]"), "is Anna Kask or Mari Tamm meant?"),
+    ("Granny's last Christmas", None, ("1930-12-25", "1939-12-25"), "is Anna Kask or Mari Tamm meant?"),
+    ("Granny's first Christmas", "1881-12-25", ("1881-12-25",), "is Anna Kask meant?"),
+]
+
+
+@every_row(("words", "edtf", "choices", "ask"), OF_GRANNY)
+def test_of_several_who_may_be_meant_each_is_offered(
+    words: str, edtf: str | None, choices: tuple[str, ...], ask: str
+) -> None:
+    reading = read(words, AS_TOLD, KnownDates(likely=MappingProxyType({"granny": GRANNIES})))
+    assert (reading.edtf.text if reading.edtf else None, reading.choices) == (edtf, choices)
+    assert ask in str(reading.ask)
+
+
+ONE_DEAD = [  # where only the death is known
+    ("when Granny was six", "When was Granny born?"),
+    ("Granny's birthday 1930", None),
+    ("Granny in her twenties", "When was Granny born?"),
+]
+
+
+@every_row(("words", "ask"), ONE_DEAD)
+def test_without_a_birth_it_is_asked(words: str, ask: str | None) -> None:
+    lives = KnownDates(births=MappingProxyType({"granny": ""}), deaths=MappingProxyType({"granny": "1931-05"}))
+    reading = read(words, AS_TOLD, lives)
+    assert reading.edtf is None
+    assert ask is None or ask in str(reading.ask)
+
+
+ITALIAN = [("dopo il trasloco", "[1951-03..]"), ("prima del trasloco", "[..1951-03]"), ("un anno dopo trasloco", None)]
+
+
+@every_row(("words", "edtf"), ITALIAN)
+def test_an_event_with_an_article_of_another_language(words: str, edtf: str | None) -> None:
+    events, perhaps = meant_by(words, [event("e", "move", "Il trasloco", "1951-03")], Registry(), "")
+    reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=perhaps))
+    assert (reading.edtf.text if reading.edtf else None) == edtf or reading.ask is not None
