@@ -47,7 +47,7 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.press("escape", "escape", "c")
             assert "Start a collection" in hands.text  # another one can be opened from here
             await hands.press("«o»")
-            await hands.choose("ours")
+            await hands.choose("Our photographs")
             assert "Nothing is in it yet" in hands.text
             await hands.press("f1")
             assert "Guide" in hands.text
