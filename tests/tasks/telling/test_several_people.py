@@ -2,8 +2,10 @@
 
 from collections.abc import Iterator
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record
@@ -67,6 +69,31 @@ def test_kin_of_another_is_not_the_narrators(collection: Collection) -> None:
     assert names(record) == [("Tom Pike", True), ("wife", False), ("Jack", True), ("mother", False)]
     assert {person.name for person in collection.people().values()} == {"Ivy", "Tom Pike", "Jack"}
     assert to_ask(collection) == ["Whose “mother” is in the picture?"]
+
+
+NAMED_KIN = [
+    (["My mother Hilda Tamm", "Mum"], {"Ivy", "Hilda Tamm"}, []),
+    (["Mum", "Hilda Tamm, my mother", "My mother Hilda Tamm"], {"Ivy", "Hilda Tamm"}, []),
+    (["My mother Hilda Tamm and Mum"], {"Ivy", "Hilda Tamm"}, []),
+    (["My mother Hilda Tamm", "My mother Anna Kask"], {"Ivy", "Hilda Tamm"},
+     ["Is “My mother Anna Kask” Hilda Tamm, or somebody else?"]),
+    (["My sister Anna Tamm", "moren min Hilda"], {"Ivy", "Anna Tamm", "Hilda"}, []),
+    (["Ivy Tamm with her father"], {"Ivy"}, ["Is “Ivy Tamm” Ivy, or somebody else?"]),
+]  # fmt: skip
+
+
+@every_row(("answers", "people", "asked"), NAMED_KIN)
+def test_kin_told_with_a_name_is_the_narrators(answers: list[str], people: set[str], asked: list[str]) -> None:
+    with TemporaryDirectory() as folder:
+        start(Path(folder) / "ours", Settings())
+        with open_collection(Path(folder) / "ours") as opened:
+            act = opened.act("one item")
+            act.state(act.new(Kind.ITEM), "number", "TRA-0001")
+            act.done()
+            for words in answers:
+                tell(opened, words, by="narrator:Ivy")
+            assert {person.name for person in opened.people().values()} == people
+            assert to_ask(opened) == asked
 
 
 def test_in_a_table_and_in_a_worksheet_too(collection: Collection, tmp_path: Path) -> None:

@@ -11,7 +11,7 @@ OURS = "a rule of our own"
 
 def people_in_question(record: Record, questions: Iterable[str]) -> Iterator[Finding]:
     """Each of the questions noted of an item that is about somebody in it, and has no answer."""
-    views = record.all("person")
+    views = (*record.all("person"), *record.all("note"))
     for question in questions:
         about = any(asked_by(question, view.words) for view in views if not view.meant)
         told = (

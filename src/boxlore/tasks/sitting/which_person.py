@@ -161,7 +161,8 @@ def _of_remarks(sitting: Sitting, record: Record, notes: Sequence[Statement]) ->
 def _about_known(record: Record, notes: Sequence[Statement]) -> Iterator[OpenPerson]:
     """The questions about those who are known: on which side one stands, of which family one is."""
     for note in notes:
-        told = ((view, answers_about(note.words, view.words)) for view in record.all("person"))
+        views = (*record.all("person"), *record.all("note"))
+        told = ((view, answers_about(note.words, view.words)) for view in views)
         view, answers = next(((view, answers) for view, answers in told if answers is not None), (None, ()))
         if view is not None:
             noted = (Meant(answer[0].upper() + answer[1:], note=f"{note.words} {answer}") for answer in answers)

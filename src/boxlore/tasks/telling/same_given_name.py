@@ -34,6 +34,12 @@ def is_given_alone(told: str) -> bool:
     return parts == NameParts(given=name, tradition=parts.tradition) and not own_relation(name)
 
 
+def is_more_of(told: str, name: str) -> bool:
+    """Whether a name told whole goes on with a given name alone: `Leida Tamm` with `Leida`."""
+    first, _, rest = told.partition(" ")
+    return bool(rest) and is_given_alone(name) and fold(first) == fold(name)
+
+
 def whose(told: str) -> str:
     """Whose somebody is said to be: `their` of `their Pauline` and of `Pauline (their, as a baby)`, `bert's` of
     `Pauline (Bert's)`; empty where that is not told."""

@@ -21,14 +21,15 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.person import Person, build_person
 from boxlore.core.people.reference import PersonRef, id_meant
 from boxlore.core.people.who_is_meant import named
-from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.kin_words import own_kin_in, own_relation
 from boxlore.core.people.who_is_where.reader import WhoTold, read_who
 from boxlore.core.people.who_is_where.words_left import leaves_words
 from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.records.people_asked import before_brackets
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.allowed_words import check_kin, typed_words
-from boxlore.tasks.telling.same_given_name import SameGivenName, is_given_alone
+from boxlore.tasks.telling.same_given_name import SameGivenName, is_given_alone, is_more_of
 from boxlore.tasks.telling.understanding import REGISTRY, Around, Understanding, around, birth_of, person_reading
 
 _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
@@ -346,9 +347,52 @@ class Teller:
         elif person.words and person.is_person and person.family:
             question = self._read_of_family(act, statement, person) or question
         elif person.words and person.is_person and not person.is_nameless:
-            self._read(act, statement, "person", person.words)
+            question = self._read_named(act, statement, person) or question
         if question:
             self._ask(act, statement, question)
+
+    def _read_named(self, act: Act, statement: Statement, person: Placed) -> str:
+        """Somebody told by name. Where the words say that it is the narrator's mother, father, husband or wife, the one
+        whom the registry has as that is meant, or gets this name; returns a question where that one has another, and
+        where a narrator known by one name tells a name that goes on with it."""
+        ident, name = self.narrator(statement.source)
+        relation = own_kin_in(person.note) if ident else ""
+        if ident and is_more_of(person.words, name) and self.understanding.read("person", person.words) is None:
+            return f"Is “{before_brackets(statement.words)}” {name}, or somebody else?"
+        if relation not in LINKS:
+            self._read(act, statement, "person", person.words)
+            return ""
+        called = f"{possessive(name)} {relation}"
+        relatives = self._relatives(act, ident, relation, called)
+        if len(relatives) == 1:
+            return self._read_as_relative(act, statement, person.words, relatives.pop(), called)
+        self._read(act, statement, "person", person.words)
+        read = next((reading for told, reading in act.readings[::-1] if told == statement.id), None)
+        if not relatives and read is not None and read.usable:
+            somebody = Subject(Kind.PERSON, id_meant(read))
+            link = act.state(Subject(Kind.PERSON, ident), LINKS[relation], person.words, source=statement.source)
+            act.readings.append((link.id, person_reading(somebody)))
+            self._new_people.setdefault((act.id, fold(called)), (statement.subject, somebody))
+        return ""
+
+    def _read_as_relative(self, act: Act, statement: Statement, words: str, relative: str, called: str) -> str:
+        """The narrator's own by name, where the registry has one: it is that one, whom the name is told of where none
+        was; a question where that one has another name."""
+        subject = Subject(Kind.PERSON, relative)
+        understood = self.understanding.read("person", words)
+        names = [told for told, _ in self._told(act, subject) if told.field == "name"]
+        if understood is not None and id_meant(understood.reading) == relative:
+            act.readings.append((statement.id, understood.reading))
+        elif understood is None and len(names) == 1 and names[0].words == called:
+            act.readings.append((statement.id, person_reading(subject)))
+            how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
+            self.read_into(act, act.state(subject, "name", words, replaces=names[0].id, **how))
+        else:
+            shown = next(
+                (person.name for person in self._collection.people().values() if person.id == relative), called
+            )
+            return f"Is “{before_brackets(statement.words)}” {shown}, or somebody else?"
+        return ""
 
     def _ask(self, act: Act, statement: Statement, question: str) -> None:
         """Note a question about who was told."""

@@ -8,7 +8,7 @@ from tests.every_row import every_row
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.kin_words import own_kin_in, own_relation
 from boxlore.core.people.who_is_where.reader import forget_names, names_nobody, one_by_one, read_who, tells_a_name
 from boxlore.core.people.who_is_where.words_left import leaves_words, words_in
 from boxlore.core.people.who_is_where.written_out import Placed
@@ -193,6 +193,17 @@ def test_a_word_of_kin_is_what_it_is_in_the_language_told(words: str, language: 
 @every_row(("words", "relation"), OWN)
 def test_who_is_the_tellers_own(words: str, relation: str) -> None:
     assert own_relation(words) == relation
+
+
+KIN_IN_A_NOTE = [
+    ("my mother", "mother"), ("Moren min", "mother"), ("minu isa, in white", "father"), ("mother", ""),
+    ("in white", ""),
+]  # fmt: skip
+
+
+@every_row(("note", "relation"), KIN_IN_A_NOTE)
+def test_a_note_tells_whose_kin_a_name_is(note: str, relation: str) -> None:
+    assert own_kin_in(note) == relation
 
 
 NAMELESS = [

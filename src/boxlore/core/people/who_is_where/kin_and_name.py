@@ -12,7 +12,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.groups import is_plural_of_kin
 from boxlore.core.people.who_is_where.item_words import between, is_family, is_my, is_of_somebody
-from boxlore.core.people.who_is_where.kin_words import is_given_too, owned_relation, relation
+from boxlore.core.people.who_is_where.kin_words import is_given_too, owned_relation, relation, relation_by_its_article
 from boxlore.core.people.who_is_where.tokens import Element
 
 _NOUNS = table.NOUNS
@@ -28,6 +28,7 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
+    opens = opens or (len(words) > 1 and bool(relation_by_its_article(words[0])) and is_my(words[1]))  # `Moren min`
     opens = opens or _are_named_behind(words) or words[0].plain in table.OF_THE_DEAD
     if led := _kin_and_how(words):
         return between(words[:led], text), between(words[led:], text)
@@ -55,7 +56,8 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     plains = {word.plain for word in before} - small_words.ARTICLES
     small = bool(plains) and plains <= table.BEFORE_A_NAME
     near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(owned_relation(before[0])))
-    if len(before) == 2 and relation(before[0]) and is_my(before[1]):  # Norwegian: `broren sin Nils`
+    has_article = len(before) == 2 and bool(relation(before[0]) or relation_by_its_article(before[0]))
+    if has_article and is_my(before[1]):  # Norwegian: `broren sin Nils`
         return note, between(name, text)
     if len(before) == 1 and before[0].kind == "my" and token_of(name[0].text).is_given:  # `our Edna`
         return note, between(name, text)

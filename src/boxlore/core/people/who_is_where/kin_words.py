@@ -162,3 +162,12 @@ def own_relation(words: str, language: str = "") -> str:
     is_told_so = elements[0].plain in KIN_ALONE or words.lower() in _PARENTS_OF_THE_NORTH or len(words.split()) > 1
     in_a_sentence = is_form_of_kin(elements[0].plain) and own in FOREBEARS  # `мамы`
     return own if is_told_so or in_a_sentence else ""
+
+
+def own_kin_in(note: str) -> str:
+    """What somebody is to the one who tells, where the note on a name says so: `mother` for `my mother`, `mor min`; not
+    for a word of kin alone, which may be anybody's."""
+    first = note.partition(", ")[0]
+    words = [fold(word) for word in first.split()]
+    is_mine = len(words) > 1 and not table.MY_OWN.isdisjoint((words[0], words[-1]))
+    return own_relation(first) if is_mine else ""

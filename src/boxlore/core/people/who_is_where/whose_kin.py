@@ -17,7 +17,7 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.item_words import is_kin_of
-from boxlore.core.people.who_is_where.kin_words import FOREBEARS, own_relation, relation
+from boxlore.core.people.who_is_where.kin_words import FOREBEARS, own_kin_in, own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.statements import fold
@@ -63,8 +63,12 @@ def _first(item: Item, following: Item | None) -> None:
 
 def _joined(item: Item, kin: str, before: Item, items: Sequence[Item]) -> None:
     """Whose kin she is who is joined to another."""
-    own = "" if before.person.is_nameless else before.person.own or own_relation(before.person.words)
-    is_mine = own and (own == "self" or own in _SPOUSES or fold(before.person.words).split(" ")[0] in table.MY_OWN)
+    told_mine = own_kin_in(before.person.note)  # `my wife Anna and son`
+    own = before.person.own or own_relation(before.person.words)
+    own = told_mine or ("" if before.person.is_nameless else own)
+    is_mine = own and (
+        told_mine or own == "self" or own in _SPOUSES or fold(before.person.words).split(" ")[0] in table.MY_OWN
+    )
     if is_mine:
         item.person = replace(item.person, own=kin)  # `my wife and son`
     elif own:
