@@ -84,6 +84,8 @@ def _title_part(tokens: Sequence[Token], frame: Frame) -> str:
     if is_kin and also_given and len(behind) > 1:
         return ""  # `Mere Te Awa`, `Mari Anna Kask`: given names, and words of kin of other languages
     if not behind:
+        if is_kin and frame.parts.get("kin") and not first.is_small:
+            return ""  # `tante Mies`, where `mies` is a husband of another language
         if is_kin and frame.parts.get("title") and first.plain in words_of.RELIGIOUS_TITLES:
             return "title"  # `Reverend Mother`
         alone = first.is_small or (first.plain in words_of.KIN_ALONE and not (also_given and first.text.isascii()))
@@ -100,6 +102,8 @@ def _title_part(tokens: Sequence[Token], frame: Frame) -> str:
     is_don = first.plain in ("don", "dona") and behind[0].plain in GIVEN_OF_DONS and behind[0].plain not in MEN_ALONE
     if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given) and not is_don:
         return ""
+    if first.plain == "padre" and behind[0].is_given:
+        return "title"  # `el padre Ángel`
     is_surely_kin = first.is_small or not is_title(first) or first.plain in words_of.KIN_BEFORE_RELIGION
     return "kin" if is_kin and is_surely_kin else "title"
 

@@ -11,6 +11,7 @@ the name if all of this holds:
 - The given name is not one of the other sex, and not both have a place.
 """
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby
@@ -23,7 +24,8 @@ from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.kin_words import FOREBEARS, own_relation
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.small_words_table import THE
+from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.small_words_table import OF, THE
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
 
@@ -32,6 +34,7 @@ def joined_to_names(items: Sequence[Item]) -> list[Item]:
     """The items, those that are one person as one."""
     for item in items:
         _name_in_brackets(item)
+    items = [one for item in items for one in _named_in_brackets(item)]
     parts = [list(part) for _, part in groupby(items, lambda item: item.part)]
     return [item for part in parts for item in _of_part(part, alone=len(parts) == 1)]
 
@@ -40,14 +43,35 @@ def _name_in_brackets(item: Item) -> None:
     """`the baby (Jean)`: somebody described, and the name in brackets behind that."""
     described, name = item.person.words, item.person.note
     is_bare = not item.is_name and item.person.is_person and (item.is_described or item.definite != "")
+    in_doubt = name.endswith("?") and len(name) > 1  # `mężem (Tadek?)`
+    name = name.removesuffix("?")
     tokens = tokens_of(name) if is_bare and own_relation(described) not in FOREBEARS else ()
     if not tokens or any(token.is_small for token in tokens) or name.endswith(("'s", "s'")):
         return
     parts = read_name(name)
     called = bool(parts.title and parts.family) or (tokens[0].is_given and not parts.kin)
     if called and not parts.asks and _fit(item, replace(item, person=Placed(name, 0))):
-        item.person, item.is_name = replace(item.person, words=name, note=described), True
+        unsure = item.person.unsure or in_doubt
+        item.person, item.is_name = replace(item.person, words=name, note=described, unsure=unsure), True
+        item.person, item.in_case = replace(item.person, is_nameless=False), False
         item.is_described, item.definite = False, ""
+
+
+def _named_in_brackets(item: Item) -> Iterator[Item]:
+    """The two or more of `the twins (Pat & Pam)`, each at the place of the group; the item for any other words."""
+    names = _APART.split(item.person.note)
+    given = all(len(tokens := tokens_of(name)) == 1 and tokens[0].is_given for name in names)
+    if not item.is_several or len(names) < _TWO or not given:
+        yield item
+        return
+    for at, name in enumerate(names):
+        person = Placed(name, 0, note=item.person.words)
+        joined = item.joined if at == 0 else "and" if at == len(names) - 1 else ""
+        yield replace(item, person=person, is_name=True, is_several=False, joined=joined, width=1, is_described=False)
+
+
+_TWO = 2
+_APART = re.compile(r" & |, | (?:and|und|et|y|e|ja|en|og|och|и|i|un|ir|a) ")
 
 
 def _of_part(part: list[Item], *, alone: bool) -> Iterator[Item]:
@@ -165,9 +189,20 @@ def _says_what(part: Sequence[Item], at: int) -> bool:
     counted = named.number > 0 and not said.number  # `3 Mr. Innes, the manager 4 …`
     first = next((token.plain for token in tokens_of(said.person.words)), "")
     is_bare = is_noun_of_one(said.person.words) and said.person.words.islower()  # `Miss Tuttle, teacher`
-    is_remark = not said.joined and ((said.definite and first in THE) or is_bare)
-    may_say = counted or (ends and at == 0)
+    is_office = _is_office(said)
+    is_remark = not said.joined and ((said.definite and first in THE) or is_bare or is_office)
+    may_say = counted or (ends and at == 0) or is_office
     return bool(may_say and is_remark and named.is_name and not said.is_beside and _fit(said, named))
+
+
+def _is_office(said: Item) -> bool:
+    """`captain of the Reval`: a small word of a kind of people or a title, and of what."""
+    tokens = tokens_of(said.person.words)
+    if len(tokens) <= _LONGEST_FAMILY or said.is_name or not said.person.is_person:
+        return False
+    is_of = tokens[1].plain in OF and tokens[1].is_small
+    is_one = tokens[0].is_small and (NOUNS.get(tokens[0].plain) == "one" or tokens[0].plain in TITLES)
+    return is_of and is_one
 
 
 def _may_say_what(named: Item, said: Item) -> bool:

@@ -91,6 +91,7 @@ def _leads(words: Sequence[Element]) -> int:
     at = 0
     if words[0].plain in small_words.ARTICLES | small_words.EVERYONE and len(words) > 1:
         at = 1
+        at += words[0].plain in small_words.EVERYONE and words[1].plain in small_words.ARTICLES and len(words) > 2
     if len(words) > at + 2 and (words[at].plain in small_words.CARDINALS or words[at].kind == "number"):
         at += 1
     return at

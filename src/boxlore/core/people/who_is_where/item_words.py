@@ -390,6 +390,8 @@ def share_kin(words: Sequence[Element], further: Sequence[Element]) -> bool:
     name = words[-1]
     if any(word.is_genitive for word in words):
         return False  # `Jane's daughter Amy and Amy's baby Luke`
+    if further and fold(further[0].plain[:-2]) == name.plain:
+        return False  # `Nora and Nora's daughter`
     if len(further) < 2 or not (name.is_large and further[0].is_genitive and not name.is_genitive):
         return False
     kin = relation(further[1])

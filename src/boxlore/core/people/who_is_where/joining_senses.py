@@ -30,6 +30,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
 )
 from boxlore.core.people.who_is_where.tokens import MARKERS_OF_NAMES, PLACES, Element
 from boxlore.core.people.who_is_where.told_last import describes_somebody
+from boxlore.core.statements import fold
 
 Reading = tuple[str, Callable[[Reader, Element, Sequence[Element]], bool]]
 """A kind, and whether the word is of it."""
@@ -67,7 +68,9 @@ def _within_a_name(reader: Reader, element: Element, further: Sequence[Element])
     if not reader.words:
         return False
     is_bar = bool(further) and further[0].plain in ("bar", "bars") and reader.words[-1].text.isupper()
-    shares = element.text not in _SIGNS and share_kin(reader.words, further)  # `Joyce + Len's brother` are two
+    whose = further[0].plain[:-2] if further else ""
+    told = any(fold(item.person.words) == whose for item in reader.items)  # `Frank and June and Frank's mother`
+    shares = element.text not in _SIGNS and not told and share_kin(reader.words, further)
     return is_bar or _joins_family_names(reader, element, further) or shares
 
 

@@ -24,8 +24,8 @@ en | ltr | from l to r|from l to rt|reading from the left|lft to rt|lft to rgt|l
 en | rtl | rt to lft|rt to lt|r to lft|from rt|right to left|from right to left|r to l|r-l|then going left|going left|then moving left|then working left|working left|from right|from the right|reading from right|reading from the right|from r to l|starting right|starting on the right|starting from right|starting from the right|starting at the right
 en | clockwise | clockwise|going clockwise
 en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|counter clockwise|anti clockwise
-en | left | left half|the left half|lft|far lft|leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left hand side|on the left hand side|left-hand side|on the left-hand side|on left
-en | right | right half|the right half|rgt|far rt|far rgt|rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right hand side|on the right hand side|right-hand side|on the right-hand side|on right
+en | left | left half|the left half|lft|far lft|leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|extreme l|far l|left side|on the left side|at far left|l|left hand side|on the left hand side|left-hand side|on the left-hand side|on left
+en | right | right half|the right half|rgt|far rt|far rgt|rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|extreme r|far r|right side|on the right side|at far right|r|right hand side|on the right hand side|right-hand side|on the right-hand side|on right
 en | centre | in between|between the two of them|between the two|centre|center|in the centre|in the center|in the middle|between them|at centre|at center
 en | from_left | from lft|fr left|frm left|on left|from left|from the left|from l|in from the left|on the left|from left to right
 en | from_right | from rt|from rgt|fr right|frm right|on right|from right|from the right|from r|in from the right|on the right
@@ -348,8 +348,8 @@ mi | ltr | mai i te maui|mai i te taha maui|mai i maui ki matau|mai i te maui ki
 mi | rtl | mai i te taha matau|mai i matau ki maui|mai i te matau ki te maui|mai i te taha matau ki te taha maui
 mi | clockwise | karaka whakamatau
 mi | counterclockwise | karaka whakamaui
-mi | left | kei te taha maui|i te taha maui|taha maui|kei maui
-mi | right | kei te taha matau|i te taha matau|taha matau|kei matau
+mi | left | kei tona taha maui|ki tona taha maui|kei te taha maui|i te taha maui|taha maui|kei maui
+mi | right | kei tona taha matau|ki tona taha matau|kei te taha matau|i te taha matau|taha matau|kei matau
 mi | centre | kei waenganui|i waenganui|waenganui
 mi | from_left | mai i te taha maui|mai i te maui|mai i maui
 mi | from_right | mai i te taha matau|mai i te matau|mai i matau

@@ -233,12 +233,23 @@ def ask_of_own_sides(items: Sequence[Item]) -> None:
 
 def _is_own_side(words: str) -> bool:
     told = fold(words).split()
+    if 1 < len(told) < _LONGEST_OWN_SIDE and not _OF_WHOM.isdisjoint(told):
+        return any(word.startswith(_SIDES_OF_ONE) for word in told)  # `zu ihrer Rechten`, `tema paremal käel`
     if len(told) == 2 and told[0] in ("po", "her", "his", "my"):
         return told[1].startswith(_OWN_SIDES)  # `po levici`
     return len(told) == 3 and told[1] in OF_ANOTHER | _MY and told[0] in _AT and told[2].startswith(_OWN_SIDES)
 
 
 _MY = frozenset("my ma mi mia minha mein meiner moej min".split())
+_LONGEST_OWN_SIDE = 6
+_OF_WHOM = frozenset(
+    "ihrer seiner meiner haar zijn mijn tema minu nende hanen minun heidan него нее меня них его ее jej jego mojej "
+    "vinas vina manis jos jo mano jeji jeho moji hennes hans hendes min mina tona taku".split()
+)
+_SIDES_OF_ONE = tuple(
+    "recht link parem vasak oikea vasem прав лев praw lew lab kreis desin kair hojre hoyre hoger venstre "
+    "vanster matau maui".split()
+)
 _AT = frozenset("alla a on to at a an zu till til pa op aan po z".split())
 _OWN_SIDES = tuple(
     "left right gauche droite izquierda derecha sinistra destra esquerda direita link recht venstre hojre hoyre "

@@ -46,6 +46,7 @@ from itertools import pairwise
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where.all_accounted import ask_of_unaccounted
 from boxlore.core.people.who_is_where.apposition import joined_to_names
@@ -335,8 +336,13 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind not in ("dash", "hash", "of"):
         as_told = {"my": "my", "kin": "word"}.get(kind, element.kind)
         reader.words.append(replace(element, kind=as_told))
-        if element.text == "?" and len(reader.words) > 1 and further:
+        titled = len(reader.words) > 1 and reader.words[-2].plain in TITLES and len(reader.words) == _TITLE_AND_GAP
+        goes_on = titled and bool(further) and further[0].kind == "word" and further[0].is_large  # `Miss ? Tamm`
+        if element.text == "?" and len(reader.words) > 1 and further and not goes_on:
             end_item(reader)
+
+
+_TITLE_AND_GAP = 2
 
 
 def _ends_here(further: Sequence[Element]) -> bool:

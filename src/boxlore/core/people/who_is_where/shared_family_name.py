@@ -1,8 +1,8 @@
 """A family name told once for several people: `Tom and Leida Rourke`, `the Tamm brothers Juhan and Karl`.
 
 The one without a family name gets it as a proposal beside the words. Where a comma parts the names it may be the last
-one's alone (`Anna, Ruth and Joe Rusk`: Ruth and Joe share it), and kin told by a word (`her sisters Liis and Mari`,
-`with their son Tom`) may have another one: nobody gets it there.
+one's alone (`Anna, Ruth and Joe Rusk`: it is asked of Anna and Ruth), and kin told by a word (`her sisters Liis and
+Mari`, `with their son Tom`) may have another one: nobody gets it there.
 """
 
 from collections.abc import Sequence
@@ -40,9 +40,9 @@ def share_family(items: Sequence[Item], known: KnownNames) -> None:
             and _is_given_alone(replace(read, title=""))
             and not first.person.family
         ):
-            _propose(first, whole.family, read.given)
+            if not _ask_of_others(items[: at + 1], parts[: at + 1], whole.family):
+                _propose(first, whole.family, read.given)
             _as_of_one(second, whole)
-            _ask_of_others(items[:at], parts[:at], whole.family)
 
 
 _OF_ONE_FAMILY = ("father", "mother", "son", "daughter", "brother", "sister")
@@ -75,17 +75,19 @@ def _as_of_one(item: Item, read: NameParts) -> None:
         _propose(item, read.family, read.given)
 
 
-def _ask_of_others(before: Sequence[Item], parts: Sequence[NameParts], family: str) -> None:
-    """`Alice, Beatrice, Cecil and Doris Snoad`: whether those before the two are of that family too is a question."""
+def _ask_of_others(before: Sequence[Item], parts: Sequence[NameParts], family: str) -> bool:
+    """`Alice, Beatrice, Cecil and Doris Snoad`: whether those before the last are of that family too is a question,
+    where a comma parts them."""
     others: list[Item] = []
     for item, read in zip(reversed(before), reversed(parts), strict=True):
         if item.joined or item.person.family or item.person.asks or not _is_given_alone(read):
             break
         others.insert(0, item)
-    if others:
+    if len(others) > 1:
         who = " and ".join(f"“{item.person.words}”" for item in others)
-        asks = f"{'Is' if len(others) == 1 else 'Are'} {who} of the family {family} too?"
+        asks = f"Are {who} of the family {family} too?"
         others[0].person = replace(others[0].person, asks=asks)
+    return len(others) > 1
 
 
 def _is_given_alone(read: NameParts) -> bool:

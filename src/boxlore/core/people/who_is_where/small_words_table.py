@@ -122,7 +122,8 @@ PRONOUNS = tuple(
         "them both|both of them|"
         "of him|of her|her|us|sig|sich|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
         "nous|di lei|di lui|di loro|de ella|de el|de ellos|ella|dele|dela|deles|hem|hen|mij|ons|hende|"
-        "ham|dem|mig|henne|honom|ham|meg|hanen|heidan|ним|неи|ними|нею|nim|nia|nimi|niego|niej|nich|"
+        "ham|for ham|for hende|for henne|for dem|for mig|for meg|dem|mig|henne|honom|meg|no vina|no vinas|no viniem|no manis|"
+        "hanen|heidan|ним|неи|ними|нею|nim|nia|nimi|niego|niej|nich|"
         "vina|vinas|vinu|jo|jos|ju|nim|ni|nimi|temast|neist|minust|meist|hanesta|heista|minusta|ia"
     ).split("|")
 )

@@ -160,6 +160,8 @@ def _several(item: _Item) -> Named | None:
     if group and group.led and group.end == len(words):
         who = "Who is" if group.some and how_many(words) == 1 else "Who are"
         return Placed(told, 0, unsure=item.unsure, asks=f"{who} “{told}”{_both(words)}?", is_person=False), False
+    if _are_namesakes(words):
+        return item.asking(f"Who are “{told}”?")  # `Las dos Marías`
     if len(words) > 1 and _are_own_or_called(words):
         asks = f"Are “{told}” several people: {'; '.join(word.text for word in words)}?"
         return Placed(told, 0, unsure=item.unsure, asks=asks, is_person=False), False  # `me mum dad`
@@ -248,6 +250,8 @@ def _words_that_ask(item: _Item) -> Named:
         return item.asking(f"Is it “{between(words[1:], item.text)}”, and not who is told before?")
     if is_oblique_kin(words[0]) and (name := name_behind_with([token_of(word.text) for word in words], item.known)):
         return item.asking(f"Is “{told}” {name}?")  # `тётей Валей`
+    if item.is_choice and len(names := _called(words)) > 1:
+        return item.asking(f"Who is meant by “{told}”: {'; '.join(names)}?")  # `Mary or maybe her sister Jane`
     are_many = "many" in item.nouns
     return item.asking(f"Who are “{told}”{_both(words)}?" if are_many else f"Is “{told}” someone in the picture?")
 
@@ -262,6 +266,30 @@ _KINDS: tuple[Callable[[_Item], Named | None], ...] = (
 
 
 _NOUNS = table.NOUNS
+
+
+def _are_namesakes(words: Sequence[Element]) -> bool:
+    """`Las dos Marías`, `the two Annas`: an article, a number above one, and a name."""
+    counts = len(words) == _NAMESAKES and words[0].plain in small_words.ARTICLES
+    several = counts and small_words.CARDINALS.get(words[1].plain, 1) > 1 and words[1].text.islower()
+    return several and words[2].is_large and not relation(words[1])
+
+
+_NAMESAKES = 3
+
+
+def _called(words: Sequence[Element]) -> list[str]:
+    """The names among the words: what is written large from a given name or a title on."""
+    names: list[list[str]] = []
+    goes_on = False
+    for word in words:
+        opens = word.is_large and (token_of(word.text).is_given or word.plain in TITLES)
+        if opens and not goes_on:
+            names.append([])
+        goes_on = word.is_large and word.kind == "word" and (opens or goes_on)
+        if goes_on:
+            names[-1].append(word.text)
+    return [" ".join(name) for name in names]
 
 
 def _families(words: Sequence[Element]) -> str:

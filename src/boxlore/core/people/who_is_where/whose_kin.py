@@ -63,26 +63,40 @@ def _first(item: Item, following: Item | None) -> None:
 
 def _joined(item: Item, kin: str, before: Item, items: Sequence[Item]) -> None:
     """Whose kin she is who is joined to another."""
-    told_mine = own_kin_in(before.person.note)  # `my wife Anna and son`
-    own = before.person.own or own_relation(before.person.words)
-    own = told_mine or ("" if before.person.is_nameless else own)
-    is_mine = own and (
-        told_mine or own == "self" or own in _SPOUSES or fold(before.person.words).split(" ")[0] in table.MY_OWN
-    )
-    if is_mine:
+    own = own_kin_in(before.person.note) or before.person.own or own_relation(before.person.words)
+    is_mine = own == "self" or (own in _SPOUSES and not before.person.is_nameless) or _says_mine(before)
+    if before.person.is_nameless and not own_kin_in(before.person.note):
+        own = ""
+    if own and own != "self" and kin in _SPOUSES:
+        _of_this_picture(item, kin)  # `my sister and husband`
+    elif own and is_mine and (own in _MINE_TOO or kin not in _CHILDREN):
         item.person = replace(item.person, own=kin)  # `my wife and son`
     elif own:
         if kin not in _CALLED_SO:
-            _ask(item)  # `Mum and brother`
+            _ask(item)  # `Mum and brother`, `my sister and son`
     elif kin not in _CALLED_SO:
-        others = own_beside(items, item) and kin not in _SPOUSES
-        if others:
+        if own_beside(items, item) and kin not in _SPOUSES:
             _ask(item)
         else:
-            item.person = replace(item.person, is_nameless=True)
-            item.definite = item.definite or small_words.SEX.get(kin, "person")
+            _of_this_picture(item, kin)
     elif _is_anybodys(item.person.words):
         _ask(item)
+
+
+_CHILDREN = ("son", "daughter", "grandson", "granddaughter")
+_MINE_TOO = ("self", "wife", "husband", "fiancee", *_CHILDREN)
+"""Those of the teller's own whose children are the teller's too."""
+
+
+def _says_mine(item: Item) -> bool:
+    """`my wife`, `my wife Anna`."""
+    words = [fold(word) for word in item.person.words.split(" ")]
+    return bool(own_kin_in(item.person.note)) or not table.MY_OWN.isdisjoint((words[0], words[-1]))
+
+
+def _of_this_picture(item: Item, kin: str) -> None:
+    item.person = replace(item.person, is_nameless=True)
+    item.definite = item.definite or small_words.SEX.get(kin, "person")
 
 
 def _heads_more_kin(item: Item, following: Item | None) -> bool:
