@@ -13,7 +13,7 @@ Common practice, from memory; no source.
 from collections.abc import Sequence
 from dataclasses import replace
 
-from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.item_words import is_kin_of
@@ -90,8 +90,8 @@ _MINE_TOO = ("self", "wife", "husband", "fiancee", *_CHILDREN)
 
 def _says_mine(item: Item) -> bool:
     """`my wife`, `my wife Anna`."""
-    words = [fold(word) for word in item.person.words.split(" ")]
-    return bool(own_kin_in(item.person.note)) or not table.MY_OWN.isdisjoint((words[0], words[-1]))
+    words = [token.plain for token in tokens_of(item.person.words)]
+    return bool(own_kin_in(item.person.note)) or not table.MY_OWN.isdisjoint((*words[:1], *words[-1:]))
 
 
 def _of_this_picture(item: Item, kin: str) -> None:
