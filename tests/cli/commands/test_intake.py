@@ -156,7 +156,9 @@ def test_a_scan_that_is_cut_off_is_taken_in_and_named(run, home: Path, tmp_path:
     assert err.rstrip().endswith("1 taken in, 0 known already, 0 refused; of those taken in, 1 scan is damaged.")
     code, out, err = run("-c", home, "verify")
     assert (code, "[scan.damaged" in out) == (0, True)
-    assert "nothing to look into. 1 scan was damaged before being taken in." in err
+    assert "nothing changed since; 1 scan was damaged before being taken in." in err
+    _, out, _ = run("-c", home, "copies", tmp_path / "out", "--json")
+    assert "The scan is cut off or broken, and so is the copy." in out
 
 
 def made_of(out: str) -> dict[str, list[str]]:

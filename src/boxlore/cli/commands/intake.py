@@ -162,7 +162,7 @@ def intake(
         talk.say(output.safe(f"{number}: {finding.message}"))
     for line in unseen:
         talk.say(output.safe(line))
-    _say_counts(results, given, damaged)
+    _say_counts(results, given, [finding for _, finding in damaged if finding.rule == "scan.damaged"])
     ctx.exit(1 if stopped or any(result.state == "refused" for result in results) else 0)
 
 

@@ -115,8 +115,10 @@ def _package(folder: Path, package: Path, *, as_json: bool) -> int:
 def _say_checked(checked: Sequence[str], at_fault: int, damaged: int) -> None:
     """What was checked, and what it came to."""
     state = f"{several(at_fault, 'thing', 'things')} to look into" if at_fault else "nothing to look into"
-    taken = f" {several(damaged, 'scan was', 'scans were')} damaged before being taken in." if damaged else ""
-    talk.say(f"Checked: {', '.join(checked)}; {state}.{taken}")
+    if damaged:
+        scans = several(damaged, "scan was", "scans were")
+        state = f"{state if at_fault else 'nothing changed since'}; {scans} damaged before being taken in"
+    talk.say(f"Checked: {', '.join(checked)}; {state}.")
 
 
 def _refuse_others(

@@ -256,7 +256,8 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
         _check_folder(run.out, job.name)
         written = _make(run, job)
         words = "The name of its folder is a part of the label, which is too long for a disk."
-        why = " ".join(filter(None, (written.why, words if is_shortened(record) else "")))
+        damaged = DAMAGED if job.scan.damaged else ""
+        why = " ".join(filter(None, (written.why, words if is_shortened(record) else "", damaged)))
         line = CopyLine(
             number=refused.number,
             mark=refused.mark,
@@ -284,6 +285,9 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
         why = " ".join([str(error), *(f"An earlier copy is still there: {copy}." for copy in sorted(there))])
         stops = error if isinstance(error, CouldNot) and error.everywhere else None
         return replace(refused, why=why, stops=stops)
+
+
+DAMAGED = "The scan is cut off or broken, and so is the copy."
 
 
 @dataclass(frozen=True, slots=True)
