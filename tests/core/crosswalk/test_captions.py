@@ -166,9 +166,9 @@ PEOPLE = [
 ]
 
 
-def people_in(made: Record) -> str:
+def people_in(made: Record, style: Style = captions.PLAIN) -> str:
     """What a caption says of the people: who is shown, who is named, who took it."""
-    lines = (captions.who_line(made), captions.named_line(made), captions.taker_line(made))
+    lines = (captions.who_line(made, style), captions.named_line(made, style), captions.taker_line(made, style))
     return " ".join(captions.sentence(line) for line in lines if line)
 
 
@@ -192,12 +192,34 @@ def test_places_told_keep_their_gaps() -> None:
     around = [replace(anna, row="clockwise", position=1), replace(ruth, row="clockwise", position=2)]
     assert people_in(record(*around)) == "Clockwise: Anna and Ruth."
     in_question = replace(told_only("the rest"), in_question=True)
-    assert people_in(record(ruth, anna, in_question, replace(in_question, position=2))) == gap
+    asked = "Left to right: Ruth, “the rest” and Anna. Also told, and still to be asked about: “the rest”."
+    made = record(ruth, anna, in_question, in_question, replace(in_question, position=2))
+    assert people_in(made, Style(dates=FamilyWay())) == asked
+    assert people_in(made) == gap
     rows = [replace(person("Ann"), row="back", position=1), replace(person("Tui"), row="front", position=1)]
     assert people_in(record(*rows)) == "Back row: Ann. Front row: Tui."
     goes_on = [rows[0], replace(rows[1], position=2), replace(person("Ida"), row="front", position=4)]
     wanted = "Back row: Ann. Front row, left to right: Tui, someone not named here and Ida."
     assert people_in(record(*goes_on)) == wanted
+
+
+def test_words_that_are_asked_about_keep_their_place_and_are_not_lost() -> None:
+    """Where somebody is told at a place in a row, a row of three reads as a row of three."""
+    family = Style(dates=FamilyWay())
+    david, ali = (replace(told_only(name), in_question=True) for name in ("דוד כהן", "محمد علي"))
+    row = [replace(shown, row="back", position=at) for at, shown in enumerate((person("Anna"), david, ali), 1)]
+    made = record(*row, replace(person("Karl"), row="front", position=1))
+    wanted = "Back row, left to right: Anna, \u2068“דוד כהן”\u2069 and \u2068“محمد علي”\u2069. Front row: Karl."
+    assert people_in(made, family) == wanted
+    gaps = "Back row, left to right: Anna, someone not named here and someone not named here. Front row: Karl."
+    assert people_in(made) == gaps
+    assert captions.title(made, family) == "Photograph of Anna, Karl and two others"
+    alone = record(replace(person("Anna", **GUESS), position=1), replace(david, position=2))
+    assert captions.title(alone) == "Photograph of Anna (perhaps) and one other"
+    assert people_in(record(david), family) == "Also told, and still to be asked about: \u2068“דוד כהן”\u2069."
+    assert captions.title(record(david)) == "Photograph"
+    marked = replace(person("Rex", 0.5, 0.5, number=1), in_question=True)
+    assert people_in(record(marked)) == "Rex."
 
 
 def date(words: str, edtf: str) -> StatementView:

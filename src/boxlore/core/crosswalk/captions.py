@@ -63,6 +63,11 @@ class Style:
     say: Say = ENGLISH
     """In which language our own words are; archives have English."""
 
+    @property
+    def is_family(self) -> bool:
+        """Whether a family reads it, and no archive."""
+        return self.dates is not None
+
 
 PLAIN = Style()
 
@@ -97,33 +102,35 @@ def named_by_file(record: Record) -> str:
 def _devised(record: Record, style: Style) -> str:
     """`Aino and Jaan, the regatta`; `Wedding, Tartu`; `Photograph of Aino, Tartu`; or only the nature."""
     occasion, place = bare(record.words("occasion")), _place_words(record, style)
+    there = [shown for shown in _in_the_picture(record) if shown.in_question]  # somebody, whose name is not settled
     people = [shown for shown in record.named_people if shown.role == "person"]
-    one_left = style.dates is not None and len(people) == MOST_NAMED + 1  # to a family, “one other” has a name
-    most = MOST_NAMED + one_left
+    one_left = style.is_family and len(people) == MOST_NAMED + 1 and not there
+    most = MOST_NAMED + one_left  # to a family, “one other” has a name
     if not occasion:
-        return _joined(_shows(record, people, style.say, most), place)
+        return _joined(_shows(record, people, style.say, most, len(there)), place)
     if not people or _names_someone(occasion, people):
         return _joined(occasion, "" if people else place)
-    return f"{_who(people, style.say, most)}, {occasion}"
+    return f"{_who(people, style.say, most, len(there))}, {occasion}"
 
 
-def _who(people: Sequence[PersonShown], say: Say, most: int | None) -> str:
-    """The first so many of these people, or all, and how many others there are."""
-    names = names_of(people, Style(say=say), most)
-    further = len(people) - len(names)
+def _who(people: Sequence[PersonShown], say: Say, most: int | None, also: int = 0) -> str:
+    """The first so many of these people, or all, and how many others there are, with `also` so many of no name."""
+    count = len(people) + also
+    names = [_name_in_a_sentence(person, Style(say=say), among=count > 1) for person in people[:most]]
+    further = count - len(names)
     others = [say.counted(further, "{number} other", "{number} others", number=_count(further, say))] if further else []
     return say.listed([*names, *others])
 
 
-def _shows(record: Record, people: Sequence[PersonShown], say: Say, most: int | None = None) -> str:
+def _shows(record: Record, people: Sequence[PersonShown], say: Say, most: int | None = None, also: int = 0) -> str:
     """`photograph of Anna`; `photograph, perhaps of Anna`; of nobody only the nature."""
     nature = nature_of(record, say)
     if not people:
         return nature
     hedge, name = _doubt_and_name(people[0], say)
-    if hedge and len(people) == 1:
+    if hedge and len(people) == 1 and not also:
         return say("{nature}, {doubt} of {name}", nature=nature, doubt=hedge.lower(), name=isolated(name))
-    return say("{nature} of {names}", nature=nature, names=_who(people, say, most))
+    return say("{nature} of {names}", nature=nature, names=_who(people, say, most, also))
 
 
 def _names_someone(words: str, people: Sequence[PersonShown]) -> bool:
@@ -188,8 +195,11 @@ def name_of(shown: PersonShown, style: Style = PLAIN, *, among: bool = False) ->
 
 
 def _name_in_a_sentence(shown: PersonShown, style: Style, *, among: bool) -> str:
-    """The same, with the name itself in an isolate where it is written from right to left."""
+    """The same, with the name itself in an isolate where it is written from right to left; words of which it is not
+    settled whom they mean are quoted."""
     hedge, name = _doubt_and_name(shown, style.say)
+    if shown.in_question and not shown.number:
+        name = quoted(name, style.say) if style.is_family else style.say(NOT_NAMED)
     return _with_doubt(shown, (hedge, isolated(name)), style, among=among)
 
 
@@ -218,16 +228,20 @@ def _doubt_and_name(shown: PersonShown, say: Say) -> tuple[str, str]:
     return say(_HEDGES[shown.sure]), name
 
 
-def names_of(people: Sequence[PersonShown], style: Style = PLAIN, most: int | None = None) -> list[str]:
-    """The names of these people (the first `most`) for a sentence, each doubt bound to its own name."""
-    return [_name_in_a_sentence(person, style, among=len(people) > 1) for person in people[:most]]
+def names_of(people: Sequence[PersonShown], style: Style = PLAIN) -> list[str]:
+    """The names of these people for a sentence, each doubt bound to its own name."""
+    return [_name_in_a_sentence(person, style, among=len(people) > 1) for person in people]
 
 
 # the parts of a caption: each a sentence without its stop, or empty
 
 
 def who_line(record: Record, style: Style = PLAIN) -> str:
-    """Who is in it, row by row, from left to right; '' if nobody is told. Nobody has the words that are in question."""
+    """Who is in it, row by row, from left to right; '' if nobody is told.
+
+    Words that may be nobody's stand where they were told, in quotation marks: in the row, else behind everybody. An
+    archive has them in a note of their own, and only in its closed part.
+    """
     people, say = _in_the_picture(record), style.say
     rows = key_of(people, record.nameless)
     clauses = []
@@ -243,6 +257,8 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     others = say.listed([_name_in_a_sentence(person, style, among=len(people) > 1) for person in unplaced(people)])
     if others:
         clauses.append(say("with {names}", names=others) if clauses else others)
+    if style.is_family and (to_ask := _still_to_ask(record, say)):
+        clauses.append(say("also told, and still to be asked about: {words}", words=to_ask))
     line = clauses[0] if clauses else ""
     for clause in clauses[1:]:
         line += f"{'' if line[-1] in '.!?…' else '.'} {capital(clause)}"
@@ -251,6 +267,12 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
 
 def _in_the_picture(record: Record) -> list[PersonShown]:
     return [person for person in record.shown() if person.is_there]
+
+
+def _still_to_ask(record: Record, say: Say) -> str:
+    """The words told of who is in it that may be nobody's, and have no place in it; each once."""
+    asked = [shown for shown in record.shown() if not shown.is_there]
+    return say.listed(list(dict.fromkeys(isolated(quoted(shown.name, say)) for shown in asked)))
 
 
 def _placed_name(row: KeyRow, at: int, style: Style, *, among: bool) -> str:

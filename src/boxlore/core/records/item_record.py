@@ -127,8 +127,9 @@ class PersonShown:
 
     @property
     def is_there(self) -> bool:
-        """Whether somebody is meant: not by words that may be nobody's; but at a marker there is somebody, whoever."""
-        return bool(self.number) or not self.in_question
+        """Whether somebody is meant: not by words that may be nobody's; but at a marker, or at a place in a row, there is
+        somebody, whoever."""
+        return bool(self.number or self.position) or not self.in_question
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
