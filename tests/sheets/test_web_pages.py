@@ -256,6 +256,10 @@ def test_slides_go_on_and_back_by_keys(browser, folder: Path) -> None:  # type: 
     assert first.startswith("1 of ") and browser.look(said).startswith("2 of ")
     browser.key("ArrowLeft")
     assert browser.look(said) == first
+    browser.until("document.querySelector('dialog img').complete")
+    browser.look("document.querySelector('dialog img').style.height = '5000px'")  # a picture higher than any window
+    foot = browser.look("[document.querySelector('dialog img').getBoundingClientRect().bottom, innerHeight]")
+    assert foot[0] <= foot[1]
     browser.key("Escape")
     browser.until("!document.querySelector('dialog')")
     assert list(errors(browser)) == []

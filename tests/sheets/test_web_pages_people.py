@@ -18,7 +18,7 @@ def person(ident: str, name: str, **more) -> Person:  # type: ignore[no-untyped-
 KNOWN = {
     one.id: one
     for one in (
-        person("id-Mari", "Mari Tamm", sex="f"),
+        replace(person("id-Mari", "Mari Tamm", sex="f"), calls=("Mari", "Mimi")),
         person("id-Juhan", "Juhan Tamm", parents=("id-Mari",), sex="m", spouses=("id-Helmi",)),
         person("id-Helmi", "Helmi Tamm", sex="f"),
         person("id-Leida", "Leida Rourke", parents=("id-Juhan", "id-Helmi"), sex="f"),
@@ -40,6 +40,7 @@ def test_kin_with_a_page_are_links_and_all_kin_are_words_to_search_by(printing) 
     }
     assert dict(subjects["Juhan"]["kin"])["Married to"] == [("Helmi Tamm", "")]
     assert "grandmother of Leida and Aino" in subjects["Mari"]["kin_words"]
+    assert subjects["Mari"]["called"] == ["Mari Tamm", "Mari", "Mimi"]
 
 
 def test_of_whom_something_is_kept_no_kin_are_told(printing) -> None:  # type: ignore[no-untyped-def]

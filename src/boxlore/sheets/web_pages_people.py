@@ -134,6 +134,7 @@ def _subject(href: str, entry: Mapping[str, Any], printing: Printing, kin: "_Kin
         "lines": [clean(line) for line in printing.lives_worked_out.get(entry["person"], ())],
         "kin": kin.rows(entry["person"]),
         "kin_words": kin.words(entry["person"]),
+        "called": kin.called(entry["person"]),
         "other_names": [clean(name) for name in printing.other_names.get(entry["person"], ())],
         "count": f"{count_of(len(photographs), say)}{doubt}",
         "photographs": len(photographs),
@@ -181,6 +182,11 @@ class _KinLines:
 
     def _named(self, ident: str) -> tuple[str, str]:
         return clean(self._known[ident].name), self._hrefs.get(ident, "")
+
+    def called(self, ident: str) -> list[str]:
+        """Every name by which somebody is told, to search by: `Leidi` too."""
+        person = self._known.get(ident)
+        return [clean(name) for name in dict.fromkeys((*person.forms, *person.calls))] if person else []
 
     def words(self, ident: str) -> list[str]:
         """`grandmother of Mia and Daniel`: what somebody is to others who have a page."""

@@ -31,7 +31,7 @@ def search_files(
     style: Style,
 ) -> Iterator[tuple[str, str]]:
     """(name of a file, its text). The first is loaded with the page, and says how many further ones there are."""
-    terms = {subject["href"]: subject["kin_words"] for subject in people}
+    terms = {subject["href"]: _by_names(subject) for subject in people}
     rows = [_photograph(record, cards[record.id], terms, style) for record in records]
     yield from _parts("search-people", "boxlorePeople", [_person(subject, faces) for subject in people])
     yield from _parts("search-data", "boxlorePages", rows)
@@ -76,8 +76,13 @@ def _person(subject: Mapping[str, Any], faces: Mapping[str, Any]) -> dict[str, A
         "t": subject["name"],
         "w": ", ".join(part for part in (subject["life"], subject["count"]) if part),
         "p": face.small if face else "",
-        "f": [subject["name"], *subject["other_names"], *subject["kin_words"]],
+        "f": [subject["name"], *_by_names(subject)],
     }
+
+
+def _by_names(subject: Mapping[str, Any]) -> list[str]:
+    """What somebody is searched by besides the name that captions use: every further name, and kin."""
+    return list(dict.fromkeys([*subject["called"], *subject["other_names"], *subject["kin_words"]]))
 
 
 def _script(name: str, rows: Sequence[Mapping[str, Any]]) -> str:

@@ -127,7 +127,7 @@ class PersonShown:
 
     @property
     def is_there(self) -> bool:
-        """Whether somebody is meant: not by words that may be nobody's; but at a marker, or at a place in a row, there is
+        """Whether somebody is meant: not by words that may be nobody's; but at a marker, or a place in a row, there is
         somebody, whoever."""
         return bool(self.number or self.position) or not self.in_question
 
