@@ -58,12 +58,14 @@ TOLD = [
     ("Kassa határában", "", "Kassa", 15),
     ("nem messze Kolozsvártól", "", "Kolozsvártól", 15),
     ("tíu kílómetra frá Akureyri", "", "Akureyri", 10),
+    ("Haapsalu lähedal talus", "talus", "Haapsalu", 15),
     ("bærinn skammt frá Selfossi", "bærinn", "Selfossi", 15),
 ]
 
 NONE = ["the North of England", "in the north of Scotland", "Two Mile Creek, Westland", "Five Mile Beach",
         "Isle of Man", "South Milton", "East Ham", "Bridge of Allan", "Frankfurt am Main", "Milton", "near 12",
         "Milton (by the river)", "Milton (the farm near Otago)",
+        "outside the Town Hall in Auckland", "bei der Kirche in Lübeck",
         "Dentlein am Forst", "Ixtahuiata (La Legua)", "K. I. Sawyer Base"]  # fmt: skip
 
 

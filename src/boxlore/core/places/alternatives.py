@@ -37,6 +37,7 @@ def either_of(words: str) -> Between | None:
 
 
 def without_denied(words: str) -> str:
-    """The words without the places that are said not to be meant; as they are where nothing else is told."""
+    """The words without the places that are said not to be meant; nothing where no other is told
+    (`not Dunedin`)."""
     left = _DENIED.sub(lambda told: "" if told["denied"][0].isupper() else told[0], words)
-    return words if left == words else _BUT.sub("", left).strip(" ,)") or words
+    return words if left == words else _BUT.sub("", left).strip(" ,)")

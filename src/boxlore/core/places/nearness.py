@@ -73,7 +73,7 @@ _FORMS = (
     rf"{_BEFORE}(?:somewhere\s+|irgendwo\s+|kuskil\s+|gdzieś\s+|где-то\s+)?(?:(?:{table.NEAR})(?:\.?\s+|(?<=['’])))(?P<anchor>\S.*)$",
     rf"{_BEFORE}{_DISTANCE}\s+(?!(?:{table.DIRECTIONS})\b)(?P<anchor>\w\w+?)(?:{table.FROM_ENDINGS})\b.*$",
     rf"^(?P<before>)(?P<anchor>[^,(]+)(?:,\s*|\s*\(){_DISTANCE}(?:\s+(?:away|out|off|{table.DIRECTIONS}))*\)?(?P<after>(?:,.*)?)$",
-    rf"^(?P<before>)(?P<anchor>\S.*?)\s+(?:{table.NEAR_BEHIND})(?P<after>(?:,.*)?)$",
+    rf"^(?P<before>)(?P<anchor>\S.*?)\s+(?:{table.NEAR_BEHIND})(?-i:(?P<what>(?:\s+[^\W\dA-ZÀ-Þ_]+)*))(?P<after>(?:,.*)?)$",
     rf"^(?P<before>)(?:(?:{table.WAY})\s+)?(?-i:(?P<anchor>{table.CAPITAL}[^,]*?)\s+(?:{table.NEAR_BEHIND_NAMES}))"
     r"(?P<after>(?:,.*)?)$",
 )
@@ -97,12 +97,17 @@ def near_of(words: str) -> Near | None:
         anchor = told["anchor"].strip() + (groups.get("after") or "")
         if told["before"].count("(") > told["before"].count(")") or not any(map(str.isalpha, anchor)):
             continue  # what is near stands in a note beside the place: `Milton (the farm near Otago)`
+        if _IN_A_PLACE.match(anchor) and not groups.get("unit"):
+            continue  # `outside the Town Hall in Auckland`: near a thing, and in the place
         km = _km(told) if groups.get("unit") else NEAR_KM
         nearness = words[told.end("before") : told.start("anchor")].strip(" (")
-        return Near(told["before"].strip(" ,;:"), nearness, _bare(anchor), km)
+        before = " ".join(part for part in (told["before"].strip(" ,;:"), (groups.get("what") or "").strip()) if part)
+        return Near(before, nearness.removesuffix(groups.get("what") or ""), _bare(anchor), km)
     return None
 
 
+_IN_A_PLACE = re.compile(rf"(?:{table.THING})\s+[^,]+?\s+(?:{table.IN})\s+{table.CAPITAL}")
+"""A thing behind its article, and the place that it is in."""
 _KIND = re.compile(r"^(?:the\s+)?(?:town|village|city|township|settlement|hamlet)\s+of\s+", re.IGNORECASE)
 
 

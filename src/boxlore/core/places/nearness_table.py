@@ -104,5 +104,11 @@ NEAR_BEHIND_NAMES = "way|ways|direction|ääres|kaldal|rannal|rannalla|varrella|
 CAPITAL = "[A-ZÀ-ÖØ-ÞĀĒĪŌŪĶĻŅĢŠŽČŁŚŻŹĆŃ]"
 """The first letter of a name."""
 
+THING = "the|a|an|our|my|their|der|dem|den|die|das|einem|einer|la|le|les|el|los|il|lo|o|os|het|de|den|det"
+"""Articles before a thing that somebody is near."""
+
+IN = "in|at|im|à|en|em|no|na|w|we|v|ve|в|i|på|te"
+"""`in`, before the place of such a thing."""
+
 FROM_ENDINGS = "st|sta|stä|lta|ltä|tól|től"
 """The ending of a place that a distance is reckoned from: Estonian, Finnish, Hungarian."""

@@ -5,6 +5,7 @@ import unicodedata
 from dataclasses import dataclass
 from itertools import islice, product
 
+from boxlore.core.places.doubt import without_doubt
 from boxlore.core.places.nearness import near_of
 from boxlore.core.statements import fold
 
@@ -25,7 +26,6 @@ class Parts:
 
 
 _DATE_TAIL = re.compile(r"[,;]?\s+(?:c\.?|ca\.?|circa|about|in)?\s*1[5-9]\d\d(?:s|\?|[-/]\d{2,4})?\s*$", re.IGNORECASE)
-_UNSURE = re.compile(r"^(?:prob(?:ably|\.)?|poss(?:ibly|\.)?|perhaps|maybe|i think)\s+", re.IGNORECASE)
 _CLAUSE = re.compile(
     r",\s+(?:where|when|which|who|while|before we|after we|wo|als|où|quand|kus|kui|gdzie|kiedy|где|когда|ahol|amikor|"
     r"jossa|där|när|hvor|waar|kde|když|dove|quando|donde|cuando|onde)\s.*$"
@@ -52,8 +52,9 @@ def take_apart(text: str, *, is_near: bool = True) -> Parts:
     if not words or len(words) > MOST_LETTERS:
         return Parts(())
     words = _DATE_TAIL.sub("", _CLAUSE.sub("", words))
-    unsure = "?" in words or bool(_UNSURE.match(words)) or (words.startswith("[") and words.endswith("]"))
-    words = _UNSURE.sub("", words.strip("[]")).replace("?", "").strip()
+    unsure = "?" in words or (words.startswith("[") and words.endswith("]"))
+    words, in_doubt = without_doubt(words.strip("[]").replace("?", "").strip())
+    unsure = unsure or in_doubt
     near_km, sublocation, near_words = 0.0, "", ""
     if is_near and (near := near_of(words)) is not None:
         near_km, sublocation, near_words, words = near.km, near.before, near.words, near.anchor

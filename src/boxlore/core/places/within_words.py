@@ -17,7 +17,7 @@ JOINING = frozenset(
 LEADING = JOINING | frozenset(
     "a an and at by dem das ins from in near over to up with im in der die ab nach von beim zum zur à au aux en dans "
     "chez près w we u v ve z ze k ku ke o во в у к из от с í á við hjá hos i på til fra från vid bij te aan "
-    "iz kod pie prie off out naby".split()
+    "iz kod pie prie off out naby em no nos nas".split()
 )
 """Small words that lead to a name, and say nothing without it."""
 
