@@ -74,9 +74,9 @@ def close(plain: Plain, words: str) -> None:
 
 
 def private(plain: Plain, words: str) -> None:
-    """`.private 5 of the neighbours`: close the last minutes for outside, with a reason."""
+    """`.private 5 of the neighbours`: keep the last minutes from outside, with a reason."""
     minutes, _, why = words.partition(" ")
     if not minutes.isascii() or not minutes.isdigit():
         raise WrongUse("How many minutes, up to now?", "Say .private 5.")
     course.close_passage(plain.sitting, int(minutes), why)
-    plain.say(f"The last {several(int(minutes), 'minute is', 'minutes are')} closed for outside.")
+    plain.say(f"The last {several(int(minutes), 'minute is', 'minutes are')} kept from outside.")

@@ -29,7 +29,13 @@ ITEM_KEYS: tuple[Key, ...] = (
     Key("pagedown", "next_item", "PgDn", "Next", "The next photograph. What you typed is kept."),
     Key("pageup", "item_before", "PgUp", "Before", "The photograph before."),
     Key("ctrl+n", "next_open", "Ctrl+N", "", "The next photograph of which who, when, where or why is not told."),
-    Key("escape,f10", "menu", "Esc", "Menu", "Everything else: take in, sit, put right, print, hand on, keep safe."),
+    Key(
+        "escape,f10",
+        "menu",
+        "Esc",
+        "Menu",
+        "Everything else: take in, sit, put right, print, hand on, keep safe. (F10 too.)",
+    ),
     Key(
         "f2",
         "picture",

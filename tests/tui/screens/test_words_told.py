@@ -46,24 +46,24 @@ def test_a_place_is_put_right_for_all_its_pictures(run: Run, collection: Collect
             await hands.choose("Put right", "Places")
             assert "Port Chalmers = Port Chalmers, Otago, New Zealand one picture" in hands.text
             assert "our bay no place on a map one picture" in hands.text and "Milton ? " in hands.text
-            await hands.press("«milton»", "enter", "w")
+            await hands.press("«milton»", "enter", "2")
             assert "“Milton”: which place is it?" in hands.text
             await hands.press("1")
             chosen = place(collection, 1)
             assert chosen and place(collection, 2) == chosen and f"Milton = {chosen} 2 pictures" in hands.text
             assert f"Noted: {chosen}, 2×. Ctrl+Z takes it back." in hands.text
-            await hands.press("enter", "w", "0")
+            await hands.press("enter", "2", "0")
             assert "Milton no place on a map 2 pictures" in hands.text
             await hands.press("ctrl+z", "ctrl+z")
             assert ("Milton ? " in hands.text and place(collection, 1) != chosen) or not place(collection, 1)
-            await hands.press("enter", "w", "o")
+            await hands.press("enter", "2", "o")
             await hands.fill("nowhere that is anywhere")
             assert "“nowhere that is anywhere” is not in the list of places." in hands.text
             await hands.refill("Milton")
             assert "Which Milton?" in hands.text
             await hands.press("2")
             assert "Noted: " in hands.text and "Milton" in place(collection, 2)
-            await hands.press("enter", "w", "o")
+            await hands.press("enter", "2", "o")
             await hands.fill("Dunedin, New Zealand")
             assert place(collection, 1) == "Dunedin, Otago, New Zealand"
             assert record(collection, 1).first("place").words == "Milton"  # as it was told

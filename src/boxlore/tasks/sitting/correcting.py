@@ -25,7 +25,7 @@ def change(sitting: Sitting, record: Record, view: StatementView, **what: str) -
         sitting=sitting.id,
         moment=sitting.moment,
     )
-    act = sitting.collection.act(f"{view.field}: {', '.join(what.values())}")
+    act = sitting.collection.act(f"{view.field}: noted as {', '.join(what.values())}")
     subject = statement_of(sitting, record, view).subject
     statement = sitting.teller.add(act, subject, view.field, view.words, how, replaces=view.statement)
     if view.meant:

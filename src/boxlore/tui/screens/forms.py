@@ -125,7 +125,10 @@ class Form(Card):
         self._first, self._asked_to_go = 0, ""
         self._hints = [Line(classes="faint") for _ in blanks]
         self._words = [self._line(at, blank) for at, blank in enumerate(blanks)]
-        self._labels = [Line(blank.label, classes="label") for blank in blanks]
+        self._labels = [
+            Line(blank.label, ("   ← →" if blank.choices else "", "$faint not bold"), classes="label")
+            for blank in blanks
+        ]
         self._said, self._above, self._shown = "", above, ""
         self._begun = self._answers()
         """The answers before anything was typed; of a form that opens again, those of the first time."""

@@ -78,9 +78,9 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
 """What the screen below does itself, by group: the action of `tui.screens.sitting_keys`, its name and its key."""
 
 LAST_OF: dict[str, tuple[Choice, ...]] = {
-    Group.PUT_RIGHT: (Choice("worked_out", "What can be worked out", "dates from all that is told", key="w"),),
+    Group.PUT_RIGHT: (Choice("worked_out", "What can be worked out", "dates from all that is told"),),
 }
-"""What stands behind the tasks of a group: lines that came later and have letters, so that no digit has changed."""
+"""What stands behind the tasks of a group: lines that came later, so that no key of another has changed."""
 TASKS_FIRST: dict[str, int] = {
     Group.TAKE_IN: 2,
     Group.HAND_ON: len(of_group(Group.HAND_ON)),

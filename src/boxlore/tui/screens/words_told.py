@@ -129,7 +129,7 @@ class WordsToldScreen(ListScreen):
 
         choices = [Choice("rewrite", "Call it something else everywhere", "the old words stay in the history")]
         if self._field == "place":
-            choices.append(Choice("place", "Say which place it is", "for all of them; the words stay", key="w"))
+            choices.append(Choice("place", "Say which place it is", "for all of them; the words stay"))
         choices += [Choice(item, f"Show {number}") for item, number in group.items[:MOST]]
         await self.app.push_screen(Choices(short(group.words, 60), choices, answer))
 
