@@ -33,6 +33,8 @@ OnAnswer = Callable[[str], Awaitable[None] | None]
 """Called with the `value` of the choice taken."""
 
 
+MOST_HIGH, SCROLL_BAR = 80, 2
+"""Of a hundred rows of the screen, how many a list has before it is scrolled; and the columns of the bar of that."""
 WIDEST = 96
 """Columns of a card, as its style has it; on a screen of fewer it leaves a margin."""
 
@@ -130,7 +132,7 @@ class Choices(Card):
             yield Line(self._title, classes="title")
             with VerticalScroll(can_focus=False) as scroll:
                 scroll.styles.height = "auto"
-                scroll.styles.max_height = "80vh"
+                scroll.styles.max_height = f"{MOST_HIGH}vh"
                 yield from self._lines
             if self._below:
                 yield Line(f"\n{self._below}", classes="faint")
@@ -142,6 +144,11 @@ class Choices(Card):
     def _draw(self) -> None:
         room = max(inner_width(self.app.size.width) - len("▸ 1  "), 16)
         width = max((len(choice.name) for choice in self._choices if choice.about), default=0)
+        rows = sum(
+            "".join(part for part, _ in _laid_out(each, width, room, "")).count("\n") + 1 for each in self._choices
+        )
+        if rows > self.app.size.height * MOST_HIGH // 100:
+            room -= SCROLL_BAR
         for at, (line, choice) in enumerate(zip(self._lines, self._choices, strict=True)):
             here = at == self._at
             style = "bold $primary" if here else "bold"

@@ -75,8 +75,7 @@ class PersonScreen(ListScreen):
         self._labels = widest([*(FIELDS[said.field].label for said in self._told), "Took it"])
         pictures = len({naming.item for naming in self._namings})
         count = "one picture" if pictures == 1 else f"{pictures} pictures"
-        living = " · taken as living" if self._is_living() else ""
-        self._top.tell(f"{person.name} · {count}{living}", "Enter: this line · A: name, kin, consent · Esc: back")
+        self._top.tell(f"{person.name} · {count}", "Enter: the line · A: name, kin, consent · Esc")
         self._rows.show(len(self._told) + len(self._namings), self._cells, self._rows.at)
         self._at_row()
 
@@ -129,7 +128,9 @@ class PersonScreen(ListScreen):
     def _for_whom(self, said: Statement) -> str:
         """Whom a statement is for; of somebody living nothing goes outside the family without consent."""
         whom = for_whom(said.audience)
-        return f"{whom}, but outside the family by consent only" if whom == FOR_ANYONE and self._is_living() else whom
+        if whom != FOR_ANYONE or not self._is_living():
+            return whom
+        return f"{whom}; taken as living, so outside the family by consent only"
 
     def action_undo(self) -> None:
         """Take back the last thing done."""

@@ -240,7 +240,7 @@ async def _audience(host: AboutHost) -> None:
         return ""
 
     blanks = audience_blanks(host.person.audience, "Who may see the person?")
-    above = "Whoever is taken as living is left out of what goes outside the family, but by consent."
+    above = "Whoever is taken as living goes outside the family by consent only, whatever stands here."
     await Form(f"Who may see {host.person.name}", blanks, answer, above=above).open(host.app)
 
 

@@ -43,9 +43,9 @@ KEYS = {
 """The key of each line: it stays the same where the lines above it come and go."""
 _ABOUT = {
     "process": "how they were made: tintype, colour slide",
-    "enclosure": "the sleeve, envelope or album they are in",
-    "care": "what is to be heeded before they are shown or touched",
-    "series": "the part of the collection: letters, the farm",
+    "enclosure": "their sleeve, envelope or album",
+    "care": "to be read before they are shown",
+    "series": "their part of it: letters, the farm",
     "note": "for the keeper alone",
 }
 """What is said of all, where no question of the sitting asks it."""

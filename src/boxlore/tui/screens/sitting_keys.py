@@ -317,12 +317,12 @@ class ItemScreen(ItemOver):
         showing = self.showing
         lookers = f"{showing.lookers} looking now" if showing.lookers else "Nobody is looking yet"
         how = (
-            "It is not encrypted: anyone on this network could read along."
+            "Not encrypted: this network could read along."
             if showing.code
             else "Open it in a browser on this machine; nothing leaves it."
         )
-        code = [(f"{showing.code}\n", "#ffffff on #000000")] if showing.code else []
-        notice = Notice(f"The teller’s page: {showing.address}", *code, f"{lookers}. {how}")
+        code = [(showing.code, "#ffffff on #000000")] if showing.code else []
+        notice = Notice(f"The teller’s page: {showing.address}", f"{lookers}. {how}\n", *code)
         notice.goes_back(self.action_viewing)
         await self.app.push_screen(notice)
 

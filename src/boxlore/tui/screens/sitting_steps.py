@@ -75,7 +75,7 @@ async def open_course(host: StepsHost) -> None:
     has_ended = sitting.stage is Stage.CLOSING
     tells = f"{sitting.teller_named} {'told; it has ended' if has_ended else 'tells'}"
     teller = f"{tells} · {several(sitting.minutes, 'minute')}" if sitting.id else "no teller yet"
-    choices = [Choice("prepare", "Agreement", "who tells; read out; the terms")]
+    choices = [Choice("prepare", "Agreement", "who tells, and the terms")]
     if sitting.id:
         steps = course.STAGES.get(sitting.stage, ())
         choices += [Choice(str(step), *_NAMES[step], key=_DIGITS[step]) for step in steps]
@@ -85,12 +85,12 @@ async def open_course(host: StepsHost) -> None:
             choices += [
                 Choice("started", "Note that a recorder runs", "from now on, in the time log", "4"),
                 Choice("clap", "Clap", "heard in the recording too", "5"),
-                Choice("closed", "Keep the last minutes from outside", "out of all that leaves the family", "6"),
+                Choice("closed", "Keep the last minutes from outside", "nothing of them goes out", "6"),
             ]
         choices += [
-            Choice("recording", "Keep a recording", "a sound file, into recordings/", "7"),
-            Choice("paper", "Keep a signed paper", "into papers/", "8"),
-            Choice("summary", "Summary", "what was told, and in how long", "s"),
+            Choice("recording", "Keep a recording", "a sound file", "7"),
+            Choice("paper", "Keep a signed paper", "its scan", "8"),
+            Choice("summary", "Summary", "what was told; how long", "s"),
         ]
     choices.append(Choice("story", "A story of no picture", "of a person, event or place", "t"))
 
