@@ -27,7 +27,8 @@ _BACK = {1: 1, 2: 2, 3: 3, 4: 4, 5: 5, 6: 8, 7: 7, 8: 6}
 def people_in_regions(described: Descriptions, size: tuple[int, int], orientation: int) -> list[tuple[str, Box]]:
     """Each name with the first part that it is given, of a stored picture of that size in pixels."""
     found: dict[str, Box] = {}
-    for name, box in (*_faces(described, size, orientation), *_persons(described, size, orientation)):
+    further = _rectangles(described) if orientation == 1 else ()
+    for name, box in (*_faces(described, size, orientation), *_persons(described, size, orientation), *further):
         x, y, wide, high = box
         right, low = min(x + wide, 1.0), min(y + high, 1.0)
         x, y = max(x, 0.0), max(y, 0.0)
@@ -75,6 +76,22 @@ def _persons(described: Descriptions, size: tuple[int, int], orientation: int) -
             names = names or [_first_text(name) for name in people[0].iterfind(f"*/{{{RDF}}}li")]
             if len(names) == 1:
                 yield names[0], box
+
+
+def _rectangles(described: Descriptions) -> Iterator[tuple[str, Box]]:
+    """Regions of Microsoft, from memory: `Rectangle` is “x, y, width, height” in 0..1, beside `PersonDisplayName`."""
+    for description in described:
+        for item in description.iter(f"{{{RDF}}}li"):
+            fields = {str(key).rpartition("}")[2]: str(value) for key, value in _fields_of(item)}
+            with suppress(ValueError):
+                x, y, wide, high = map(float, fields.get("Rectangle", "").split(","))
+                yield " ".join(fields.get("PersonDisplayName", "").split()), (x, y, wide, high)
+
+
+def _fields_of(item: etree._Element) -> Iterator[tuple[object, object]]:
+    for node in (item, *item.iterfind(f"{{{RDF}}}Description")):
+        yield from node.attrib.items()
+        yield from ((child.tag, child.text or "") for child in node.iterchildren(etree.Element))
 
 
 def _boundary(item: etree._Element, size: tuple[int, int]) -> Box | None:

@@ -180,7 +180,20 @@ def _rb(**parts: float) -> str:
 
 
 HERE = (0.25, 0.3, 0.1, 0.2)
+RECTANGLE = (
+    "<MP:RegionInfo xmlns:MP='http://ns.microsoft.com/photo/1.2/' xmlns:R='http://ns.microsoft.com/photo/1.2/t/Region#'"
+    " xmlns:I='http://ns.microsoft.com/photo/1.2/t/RegionInfo#' rdf:parseType='Resource'><I:Regions><rdf:Bag>%s"
+    "</rdf:Bag></I:Regions></MP:RegionInfo>"
+)
 REGIONS = (
+    (RECTANGLE % "<rdf:li R:Rectangle='0.25, 0.3, 0.1, 0.2' R:PersonDisplayName='Anna Tamm'/>", 1, HERE),
+    (
+        RECTANGLE % "<rdf:li rdf:parseType='Resource'><R:Rectangle>0.25, 0.3, 0.1, 0.2</R:Rectangle>"
+        "<R:PersonDisplayName>Anna Tamm</R:PersonDisplayName></rdf:li>",
+        1,
+        HERE,
+    ),
+    (RECTANGLE % "<rdf:li R:Rectangle='0.25, 0.3' R:PersonDisplayName='Anna Tamm'/>", 1, ()),
     (FACES % ("", BY_ATTRIBUTES % "Anna Tamm"), 1, HERE),
     (FACES % ("", BY_ELEMENTS % "Anna Tamm"), 1, HERE),
     (FACES % ("", (BY_ATTRIBUTES % "Anna Tamm").replace("Face", "Pet")), 1, ()),

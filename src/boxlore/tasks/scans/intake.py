@@ -295,6 +295,10 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
         number = store.shown_on(known_ids[0], ())
         why = f"a picture of the same bytes is here already{f', as {number}' if number else ''}"
+        if not all(map(run.here.lies_as_noted, known_ids)):
+            why += (
+                f"; its file is not there, or not as it was: boxlore scan replace {number} {planned.sides[0].path.name}"
+            )
         return IntakeResult(readable(planned.key), "known", why=why)
     if in_place := _in_place_of(run, planned, known_ids):
         return _replaced(run, planned, digests, in_place)

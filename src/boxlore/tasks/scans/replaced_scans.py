@@ -16,7 +16,7 @@ from functools import cached_property
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.pictures import EARLIER, SHOWS_WORDS
+from boxlore.core.fields.pictures import EARLIER, SHOWS_WORDS, FileFacts
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.marks import looks_like_number
@@ -49,9 +49,9 @@ class ScansHere:
         return {os.path.normpath(os.path.join(folder, facts.path)): ident for ident, facts in scans}
 
     @cached_property
-    def paths(self) -> Mapping[str, Path]:
-        """Scan id -> where its file was noted."""
-        return {ident: self.collection.folder / facts.path for ident, facts in self.collection.store.scans()}
+    def files(self) -> Mapping[str, FileFacts]:
+        """Scan id -> what was noted of its file."""
+        return dict(self.collection.store.scans())
 
     @cached_property
     def of_side(self) -> Mapping[tuple[str, str], list[Stood]]:
@@ -79,9 +79,15 @@ class ScansHere:
         """The items (ids) that all of a scan shows."""
         return [shows.item for _, shows in shown_by(self.collection, scan) if shows.area is None]
 
+    def lies_as_noted(self, scan: str) -> bool:
+        """Whether the file of a scan lies where it was noted, and is as long as it was."""
+        facts = self.files.get(scan)
+        path = self.collection.folder / facts.path if facts else None
+        return path is None or (path.is_file() and path.stat().st_size == facts.bytes)
+
     def is_whole(self, scan: str, digest: str) -> bool:
         """Whether the file of a scan lies where it was noted, with these bytes."""
-        path = self.paths[scan]
+        path = self.collection.folder / self.files[scan].path
         return path.is_file() and sha256_of(path) == digest
 
     def numbers(self, stood: Stood) -> str:
