@@ -17,6 +17,7 @@ from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.people.registry import take_back
 from boxlore.tasks.scans.carried_markers import AWAY, STAY
+from boxlore.tasks.scans.damage import look_closer
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.one_scan import take_scan
 from boxlore.tasks.scans.pairing import Planned, ScanSide
@@ -192,3 +193,18 @@ def test_a_broken_file_takes_the_place_of_no_scan(collection: Collection, tmp_pa
         with pytest.raises(WrongUse, match="cut off or broken, so it takes the place of no scan"):
             take_scan(collection, number, broken, side="recto", better=True)
     assert len(list((collection.folder / "scans").iterdir())) == 2
+
+
+def test_of_a_damaged_scan_and_the_whole_one_in_its_place_the_whole_one_is_replaced(
+    collection: Collection, tmp_path: Path
+) -> None:
+    broken = tmp_path / "in" / "broken.jpg"
+    broken.write_bytes(picture(tmp_path / "in" / "c.jpg", 5).read_bytes()[:-400])
+    record = taken(collection, broken)
+    look_closer(collection)
+    whole = picture(tmp_path / "in" / "d.jpg")
+    assert take_scan(collection, record.number, whole, side="recto").state == "joined"
+    best = picture(tmp_path / "in" / "e.jpg", 3)
+    assert take_scan(collection, record.number, best, side="recto", better=True).state == "replaced"
+    (scan,) = of(collection, record.number).scans
+    assert (collection.folder / scan.path).read_bytes() == best.read_bytes()

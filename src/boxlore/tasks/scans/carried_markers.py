@@ -52,15 +52,17 @@ def carry_markers(act: Act, collection: Collection, item: str, old: str, scan: s
     Raises WrongUse where that has another shape, and nobody says (`say`) whether they stay or go.
     """
     record = record_of(collection, item)
-    shown = next(one for one in record.scans if one.id == old)
+    shown = next((one for one in record.scans if one.id == old), None)
+    if shown is None:  # a damaged one, in whose place a whole one came
+        return
     turn = shown.orientation if scan == old else shown.stands  # the keeper's turn stays with the scan
     marked = list(_marked(collection, record, old))
     if marked and not say and is_of_another_shape(shown, turn, new):
         raise WrongUse(
             f"{record.number} has {several(len(marked), 'marker')} on the picture that is here, and this one has "
             "another shape: they would stand wrong.",
-            "Say what becomes of them (boxlore scan replace --markers): stay, to be moved by you; or away, and who was "
-            "named there is told of the item.",
+            "Say whether they stay, to be moved by you, or go, and who was named there is told of the item (boxlore "
+            "scan replace --markers).",
         )
     for marker in marked:
         about = Subject(Kind.MARKER, marker.id)

@@ -23,6 +23,7 @@ from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.digests import sha256_of
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.what_scans_show import shown_by
 from boxlore.tasks.scans.pairing import Planned, ScanSide, split_suffix
 
@@ -115,6 +116,9 @@ class ScansHere:
         name = next(filter(looks_like_number, (planned.key, split_suffix(side.path.stem)[0])), "").upper()
         item = self.collection.store.item_by_number(name) if name else None
         scans = self.of_side.get((item, side.side), []) if item and side.role == AS_SCANNED else []
+        if item and len(scans) > 1:  # a damaged one, in whose place a whole one came, is not meant
+            seen = {scan.id for scan in record_of(self.collection, item).scans}
+            scans = [stood for stood in scans if stood.scan in seen]
         if len(scans) > 1:
             raise WrongUse(
                 f"{name} has {several(len(scans), 'scan')} of that side, and {side.path.name} may be in place of any.",
