@@ -83,8 +83,10 @@ class ScansHere:
     def lies_as_noted(self, scan: str) -> bool:
         """Whether the file of a scan lies where it was noted, and is as long as it was."""
         facts = self.files.get(scan)
-        path = self.collection.folder / facts.path if facts else None
-        return path is None or (path.is_file() and path.stat().st_size == facts.bytes)
+        if facts is None:  # of a scan that came just now
+            return True
+        path = self.collection.folder / facts.path
+        return path.is_file() and path.stat().st_size == facts.bytes
 
     def is_whole(self, scan: str, digest: str) -> bool:
         """Whether the file of a scan lies where it was noted, with these bytes."""
