@@ -103,6 +103,8 @@ FAMILY = [
     ("when Aunt Aino was rising five", "[1924-05..1925-05]"),
     ("Aunt Aino was 3 going on 4", "[1923-05..1924-05]"),
     ("kui Aunt Aino oli seitsmene", "[1927-05..1928-05]"),
+    ("three days before the wedding, or four", "[1952-06-10..1952-06-11]"),
+    ("after the wedding, maybe that Christmas", None),
     ("the year after the wedding", "1953~"),
     ("the year of the wedding", "1952"),
     ("the summer Joe came home", "1946-22"),

@@ -84,7 +84,23 @@ class Distances(Operands):
         if loose:
             anchor.mark |= ABOUT
         distance = Distance(side, unit, count, value, bool(anchor.event), exact or told_exactly)
-        return Expression("near", [anchor], distance=distance)
+        return self._or_so_many(anchor, distance) or Expression("near", [anchor], distance=distance)
+
+    def _or_so_many(self, anchor: Partial, distance: Distance) -> Expression | None:
+        """“Three days before the wedding, or four”: one of the days so far away; None where no other count ends it."""
+        begin = self.at
+        self.at += self.kinds[self.at] == "comma"
+        joined = self.kinds[self.at] == "or"
+        self.at += joined
+        mark = self._marks()
+        other, count = self._count_ahead() if joined or mark else 0, distance.count or 1
+        is_near = count // 2 <= other <= 2 * count + 1 and other not in (0, count)
+        if distance.unit not in _COUNTED or not is_near or anchor.day or self.kinds[self.at]:
+            self.at = begin
+            return None  # “three days after 4 June 1950 or 5”
+        anchor.mark |= mark
+        away = [replace(distance, count=one) for one in sorted((count, other))[:: distance.side]]
+        return Expression("between", [Expression("near", [anchor.copy()], distance=one) for one in away])
 
     def _farther_away(self, more: int) -> Expression:
         """“Over ten years after 1950”, “less than a month before the fire”: farther away than that, or not so far."""

@@ -502,11 +502,22 @@ def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str
     saying = [token for at, token in enumerate(tokens) if token.is_any(_SAYING) and not _is_whither(tokens, at)]
     while saying and saying[-1].senses[0].kind == "comma":
         saying.pop()
-    if len(saying) == len(tokens) or len(saying) > MOST_WORDS:
+    if len(saying) == len(tokens) or len(saying) > MOST_WORDS or _tells_an_age(tokens):
         return []
     texts = [text for text in _dates(saying, decided) if not text.startswith("XXXX")]
     is_limit = any(text[0] in "[{" or "/" in text for text in texts)
     return texts if is_limit else [*pieces, *texts]
+
+
+def _tells_an_age(tokens: list[Token]) -> bool:
+    """“The Christmas Walter was sixteen”: whether a number stands behind somebody and “was”, so that it is no year."""
+    return any(
+        who.senses[0].kind == "name" and was.is_any(_WAS) and number.is_any(_DAY)
+        for who, was, number in zip(tokens, tokens[1:], tokens[2:], strict=False)
+    )
+
+
+_WAS = frozenset(("was",))
 
 
 def _is_of_no_name(tokens: list[Token], words: str) -> bool:

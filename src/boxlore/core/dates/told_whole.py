@@ -173,8 +173,10 @@ def _has_age(tokens: list[Token]) -> bool:
 
 
 def _all_in(parts: Sequence[_Part], told: Sequence[str]) -> bool:
-    """Whether each part that tells days is a choice, or holds one."""
+    """Whether each part that tells days is a choice, or holds one, and none tells a month or a feast of no year."""
     dated = [part for part in parts if part.dated]
+    if any(part.named and not part.has(_OF_ITS_YEAR) and not part.dated for part in parts):
+        return False
     return all(any(_is_in(text, of) for text in part.dated for of in told) for part in dated)
 
 
@@ -213,7 +215,9 @@ def _parts(tokens: list[Token], words: str, context: DateContext) -> list[_Part]
     told_age = _has_age(tokens)
     unknown = any(token.senses[0].kind == "name" and token.end - token.start > _SHORT for token in tokens)
     parts: list[_Part] = []
-    for run in runs:
+    for at, run in enumerate(runs):
+        if at and run and run[0].is_any(_WAS) and all(token.is_any(_OF_AN_AGE) for token in run):
+            continue  # “the Christmas Walter was sixteen” is of no year
         while run and run[-1].kinds <= _SAYS_NOTHING:
             run = run[:-1]
         while run and run[0].kinds <= _SAYS_NOTHING:
@@ -293,6 +297,12 @@ def _made(parts: list[_Part], context: DateContext) -> Iterator[str]:
         for order in permutations([*incomplete, *dated]):
             for text in _texts([token for part in order for token in part.tokens], context):
                 yield from _cut_by(text, dated)
+    for limit in dated:
+        if limit.tokens[0].is_any(_AFTER) and limit.has(_EVENT):  # “after Grandad died, maybe that Christmas”
+            after = Token((Sense("after"),), limit.tokens[0].start, limit.tokens[0].end)
+            for part in parts:
+                if part.named and not part.has(_OF_ITS_YEAR):
+                    yield from _texts([*part.tokens, after, *limit.tokens[1:]], context)
     plain = [part for part in dated if not part.has(_SPAN)]
     for at, part in enumerate(plain):
         for other in plain[at + 1 :]:
@@ -310,6 +320,10 @@ def _each_alone(parts: list[_Part]) -> Iterator[str]:
 
 
 _SPAN = frozenset(("span",))
+_WAS = frozenset(("was",))
+_OF_AN_AGE = frozenset(("was", "day", "noise", "about", "years_old"))
+_AFTER, _EVENT = frozenset(("after", "since")), frozenset(("event",))
+_OF_ITS_YEAR = _YEAR | _EVENT
 
 
 def _is_open(part: _Part) -> bool:

@@ -175,7 +175,8 @@ def _day_in_month(date: Partial, year: str) -> int:
     first = (date.weekday - (to_number(int(year), date.month, 1) - 1)) % 7 + 1
     days = list(range(first, length + 1, 7))
     if date.nth > len(days):
-        raise NoSuchDate(f"That month has no {date.nth}th {DAYS[date.weekday]}. Which is meant?")
+        ask = f"That month has no {date.nth}th {DAYS[date.weekday]}. Which is meant?"
+        raise NoSuchDate(ask, (f"{int(year):04d}-{date.month:02d}",))
     return days[date.nth - 1] if date.nth > 0 else days[-1]
 
 

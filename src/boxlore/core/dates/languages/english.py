@@ -92,7 +92,7 @@ ENGLISH = Language(
         "eve": "night before|evening before|eve of|the eve of|day before the day of",
         "second_morrow": "two days on from|the day after the day after",
         "morrow": "morning after|the morning after|the very next day after",
-        "clock": "tea time|teatime|lunchtime|lunch time|dinner time|dinnertime|supper time|suppertime|breakfast time|bedtime|milking time|midnight|noon|midday|dawn|dusk|dark|daybreak|sunrise|sunset|sundown|nightfall|in the morning|in the evening|in the afternoon|at night|morning|evening|afternoon|night|at noon|at midnight|early morning|late evening|in the early hours|in the early afternoon|in the late afternoon|in the forenoon|in the small hours|at dawn|at dusk|at teatime|at lunchtime|at dinner time|at sunset|at sunrise",
+        "clock": "tea time|teatime|lunchtime|lunch time|dinner time|dinnertime|supper time|suppertime|breakfast time|bedtime|milking time|midnight|noon|midday|dawn|dusk|dark|daybreak|sunrise|sunset|sundown|nightfall|in the morning|in the evening|in the afternoon|at night|morning|evening|afternoon|night|at noon|at midnight|early morning|late evening|in the early hours|in the early afternoon|in the late afternoon|in the forenoon|in the small hours|at dawn|at dusk|at teatime|at lunchtime|at dinner time|at sunset|at sunrise|arvo|this arvo|in the arvo|arvo of",
         "clock_part": "half past|quarter past|a quarter past|quarter to|a quarter to|half after|ten past|ten to|five past|five to|twenty past|twenty to",
         "clock_behind": "o'clock|o clock|oclock|o'clock in the morning|o'clock in the afternoon|o'clock in the evening|o'clock at night",
         "few": "a few|some|several|few",
