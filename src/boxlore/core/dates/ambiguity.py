@@ -24,6 +24,7 @@ from boxlore.core.dates.ages_beside_parts import age_beside_a_part
 from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age, of_whom
 from boxlore.core.dates.ages_in_captions import ME
 from boxlore.core.dates.asked_words import which_is_meant
+from boxlore.core.dates.centuries import with_shared_century
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.dated_at_an_age import dated_at_an_age
@@ -35,6 +36,7 @@ from boxlore.core.dates.double_meanings import (
     on_with_doubt,
     with_more_than,
     without_letter_of_lab,
+    without_unknown_wars,
 )
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.guards import guarded, is_meant
@@ -120,6 +122,8 @@ def understood(
             return understood(told, context, own)
         if not words:
             return None
+    if words[:2] in _DAY_UNKNOWN and (month := _behind_an_unknown_day(words)):
+        return understood(month, context, own)
     if not words.isascii():
         words = with_its_century(words)
     if (meant := as_typed(words)) != words and (slip := _mistyped(words, meant, context, own)):
@@ -142,6 +146,8 @@ def understood(
             return asks
     if "season" in kinds and kinds.isdisjoint(_HEMISPHERES) and any(map(_is_maori, tokens)):
         context = replace(context, hemisphere="south")
+    if "century" in kinds:
+        tokens = with_shared_century(tokens)
     if "older" in kinds and "noise" in kinds:
         tokens = with_more_than(tokens)
     outcome = decided(tokens, context)
@@ -156,9 +162,25 @@ def understood(
         if "measured" in kinds and _may_be_measure(tokens, words):
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
+    if "span" in kinds and "name" in kinds:
+        as_lexed = tokens = without_unknown_wars(tokens, words)
     if lexed is not None:
         lexed[words] = as_lexed
     return _not_as_one_whole(None if outcome and outcome.edtf else outcome, tokens, kinds, words, context, own)
+
+
+_DAY_UNKNOWN = frozenset(("??", "xx", "XX"))
+"""What stands for a day that nobody knows (common practice, no source)."""
+
+
+def _behind_an_unknown_day(words: str) -> str:
+    """“?? May 1936”: the words from the month on; empty where no month stands behind the signs."""
+    rest = words[3:] if words[2:3] == " " else ""
+    tokens = lex(rest)
+    return rest if tokens and tokens[0].is_any(_MONTHS) and not tokens[0].is_any(_NO_MONTH) else ""
+
+
+_NO_MONTH = frozenset(("noise", "doubt", "about"))
 
 
 def _perhaps_no_day(tokens: list[Token], words: str, outcome: Outcome, context: DateContext) -> Outcome | None:

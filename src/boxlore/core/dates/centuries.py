@@ -8,6 +8,8 @@ that of most photographs, settle nothing: it is asked.
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext
+from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.writing import CENTURIES
 
@@ -60,3 +62,21 @@ def _year_of_birth(birth: str) -> int:
 
 WIDE = 10
 """So many years a birth may be off that is told with doubt."""
+
+
+def with_shared_century(tokens: list[Token]) -> list[Token]:
+    """“Late 18th or early 19th century”: the tokens with the word behind the last of several ordinals behind each."""
+    at = next((at for at, token in enumerate(tokens) if token.is_any(_CENTURY)), 0)
+    if not at or any(token.is_any(_FINER) or token.senses[0].value in FRACTIONS for token in tokens):
+        return tokens
+    shared: list[Token] = []
+    for place, token in enumerate(tokens):
+        shared.append(token)
+        if place + 1 < at and token.is_any(_NUMBERED) and tokens[place + 1].is_any(_JOINING):
+            shared.append(Token(tokens[at].senses, token.start, token.end))
+    return shared
+
+
+_CENTURY, _NUMBERED = frozenset(("century",)), frozenset(("ordinal", "day", "roman"))
+_JOINING = frozenset(("or", "and", "to", "to_open", "until", "dash", "slash"))
+_FINER = frozenset(("month", "season", "feast", "weekday", "year", "unit", "fraction", "decades", "event", "person"))

@@ -11,6 +11,8 @@ from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lexer import Token, lex
+from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.wars_table import SPAN_NAMES, UNNAMED
 
 _MARCH = re.compile(
     r"\b(?:the|a|an|our|that|his|her|their)(?: (?!of\b|in\b|on\b|early\b|late\b|mid\b|first\b|last\b|\d)[a-z]+)? "
@@ -159,3 +161,19 @@ def without_letter_of_lab(words: str) -> str:
 def is_month_or_day(edtf: Edtf | None) -> bool:
     """Whether a date is one month or one day."""
     return edtf is not None and _MONTH_OR_DAY.fullmatch(edtf.text) is not None
+
+
+def without_unknown_wars(tokens: list[Token], words: str) -> list[Token]:
+    """“The Zulu War”: the tokens with a name for “war” right behind a word that nobody knows, which says which war."""
+    told: list[Token] = []
+    for token in tokens:
+        named = bool(told) and told[-1].senses == _A_NAME and not words[told[-1].end : token.start].strip()
+        told.append(replace(token, senses=_A_NAME) if named and _is_plain_war(token) else token)
+    return told
+
+
+def _is_plain_war(token: Token) -> bool:
+    return any(sense.kind == "span" and sense.value in (SPAN_NAMES["war"], UNNAMED) for sense in token.senses)
+
+
+_A_NAME = (Sense("name"),)

@@ -404,7 +404,7 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
             texts.append(text.replace("/", ".."))
         else:
             texts.append(text)
-    texts = list(dict.fromkeys(texts))
+    texts = [text for text in dict.fromkeys(texts) if text[-1] not in "?~%" or text[:-1] not in texts]
     if len(texts) == 1 and ".." not in texts[0]:
         return texts[0]
     return f"[{','.join(texts)}]" if whole.kind == "any" else f"{{{','.join(texts)}}}"

@@ -104,6 +104,8 @@ class Grammar(Distances):
             if said.kind == "not" and self.at == self.count:
                 return said
             corrected = self._alternatives()
+            if corrects == LIKELIER and _is_one_of(corrected, said):
+                continue  # “1936 or 1937, more likely 1937” is still one of the two
             if corrects == LIKELIER:
                 corrected.mark(DOUBT)
             if {SIDE_OF_LIMIT.get(limit.kind) for limit in (said, corrected)} == {-1, 1}:
@@ -489,3 +491,15 @@ class Grammar(Distances):
                 limit.mark(self._marks())
             return limit
         return item
+
+
+def _is_one_of(date: Expression, said: Expression) -> bool:
+    """Whether a date is one of several that were told before it as far as it goes."""
+    if date.kind != "one" or said.kind not in ("any", "all"):
+        return False
+    one = date.leaves()[0]
+    told = [(slot, getattr(one, slot)) for slot in _SLOTS if getattr(one, slot) != getattr(_EMPTY, slot)]
+    return any(all(getattr(leaf, slot) == value for slot, value in told) for leaf in said.leaves())
+
+
+_SLOTS, _EMPTY = ("year", "month", "day", "season", "feast", "weekday", "nth", "part"), Partial()

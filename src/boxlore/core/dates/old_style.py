@@ -50,8 +50,10 @@ def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
     return _of_day(date, int(date.year)) if date.day else ()
 
 
-def style_question(styles: tuple[str, ...], context: DateContext) -> str:
+def style_question(date: Partial, styles: tuple[str, ...], context: DateContext) -> str:
     """The question which of them is meant."""
+    if date.feast == "orthodox easter":
+        return f"“{context.text}”: is {listed(styles, context)} meant? One is the Orthodox Easter."
     return f"“{context.text}”: is {listed(styles, context)} meant? Days were told there in the old style until 1918."
 
 

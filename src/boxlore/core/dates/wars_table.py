@@ -43,7 +43,22 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
         "|andra världskriget|anden verdenskrig|andre verdenskrig|toinen maailmansota|вторая мировая|вторая мировая война|ii wojna światowa|druga wojna światowa|otrais pasaules karš|antrasis pasaulinis karas|druhá světová válka",
         (("", "1939-09", "1945-09"), ("US", "1941-12", "1945-09"), ("EE", "1941-06", "1944-11"), ("IT", "1940-06", "1945-05")),
     ),
-    ("russian revolution|октябрьская революция|революция|революции|революцию|vene revolutsioon|venemaan vallankumous", (("", "1917-03", "1917-11"),)),
+    ("russian revolution|vene revolutsioon|venemaan vallankumous|russische revolution|russischen revolution|révolution russe", (("", "1917-03", "1917-11"),)),
+    ("октябрьская революция|октябрьской революции|октябрьскую революцию|великий октябрь|великого октября|october revolution|oktoberrevolution|oktoobrirevolutsioon|oktoobrirevolutsiooni", (("", "1917-11", "1917-11"),)),
+    ("февральская революция|февральской революции|февральскую революцию|february revolution|februarrevolution|veebruarirevolutsioon|veebruarirevolutsiooni", (("", "1917-03", "1917-03"),)),
+    ("революция|революции|революцию|революцией", (("", "1917-11", "1917-11"),)),
+    ("революция|революции|революцию|революцией", (("", "1917-03", "1917-03"),)),
+    ("революция|революции|революцию|революцией", (("", "1905-01", "1907-06"),)),
+    ("new zealand wars|land wars|māori wars|maori wars|nga pakanga o aotearoa", (("", "1845-03", "1872-05"),)),
+    ("zulu war|anglo-zulu war|zulu wars", (("", "1879-01", "1879-07"),)),
+    ("russian civil war|гражданская война|гражданской войны|гражданскую войну|гражданской войной|гражданской войне|vene kodusõda|vene kodusõja ajal", (("", "1917-11", "1922-10"),)),
+    ("spanish-american war|spanish american war", (("", "1898-04", "1898-08"),)),
+    ("falklands war|falklands conflict|guerra de las malvinas|guerra de malvinas", (("", "1982-04", "1982-06"),)),
+    ("balkan wars|balkankriege|balkankriegen|guerres balkaniques|балканские войны", (("", "1912-10", "1913-08"),)),
+    ("polish-soviet war|wojna polsko-bolszewicka|wojny polsko-bolszewickiej|wojna bolszewicka|wojny bolszewickiej", (("", "1919-02", "1920-10"),)),
+    ("ditadura|ditadura militar|a ditadura", (("BR", "1964-04", "1985-03"),)),
+    ("ditadura|ditadura nacional|a ditadura", (("PT", "1926-05", "1974-04"),)),
+    ("dictadura de franco|dictadura franquista|la dictadura franquista|época de franco|tiempos de franco|con franco|posguerra franquista", (("ES", "1939-04", "1975-11"),)),
     ("boer war|burenkrieg|boerenoorlog|boerkrigen|boerkriget|guerre des boers|guerra de los bóeres|buuri sõda|búr háború|búrská válka|wojna burska", (("", "1899-10", "1902-05"),)),
     ("boer war|first boer war", (("", "1880-12", "1881-03"),)),
     ("south african war|second boer war|anglo-boer war", (("", "1899-10", "1902-05"),)),
@@ -147,7 +162,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("german occupation|saksa aeg|saksa ajal", (("EE", "1941-07", "1944-11"),)),
     ("reign of wilhelm ii|under wilhelm ii|under kaiser wilhelm ii|unter wilhelm ii|unter kaiser wilhelm ii", (("DE", "1888-06", "1918-11"),)),
     ("weimar republic|weimarer republik", (("DE", "1918-11", "1933-01"),)),
-    ("third reich|nazizeit|drittes reich", (("DE", "1933-01", "1945-05"),)),
+    ("third reich|nazizeit|drittes reich|dritten reich|dritten reichs|dritten reiches|ns-zeit|ns zeit|hitlerzeit|naziaeg|natsiaeg", (("DE", "1933-01", "1945-05"),)),
 )  # fmt: skip
 
 OF_LANDS: dict[Theatres, Theatres] = {
@@ -291,3 +306,6 @@ for _codes, _names in WHICH_WAR.items():
     for _name in _names.split("|"):
         SPAN_NAMES[_name] = UNNAMED
         LANGUAGES_OF_WAR[_name] = f"{LANGUAGES_OF_WAR.get(_name, '')} {_codes}".strip()
+
+NO_WARS = frozenset((*SPAN_NAMES["революция"], *SPAN_NAMES["ditadura"]))  # type: ignore[misc]  # rows of theatres
+"""Times of one name that are no wars: which of them is meant is asked in other words."""

@@ -27,7 +27,7 @@ from boxlore.core.dates.parts_within import (
 )
 from boxlore.core.dates.relative import of_event
 from boxlore.core.dates.school_years import school_year
-from boxlore.core.dates.wars_table import CALLED, OF_LANDS, PLACE_BY_PLACE, UNNAMED, WARS_AT_HOME, Theatres
+from boxlore.core.dates.wars_table import CALLED, NO_WARS, OF_LANDS, PLACE_BY_PLACE, UNNAMED, WARS_AT_HOME, Theatres
 from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of, weekdays_within
 
 CENTURIES = ("19", "18", "20")
@@ -416,7 +416,7 @@ def question(date: Partial, context: DateContext) -> str:
     if date.short:
         return _century_question(date, context)
     if len(styles := old_styles(date, context)) > 1:
-        return style_question(styles, context)
+        return style_question(date, styles, context)
     if date.hundreds:
         return f"“{context.text}”: is the century meant, or its first ten years?"
     if is_early_in_century(date):
@@ -475,7 +475,8 @@ def _feast_question(date: Partial, context: DateContext) -> str:
 
 def _war_question(date: Partial, context: DateContext) -> str:
     if len(date.span) > 1:
-        return f"Which war?{_wars_named(date.span, context.countries)}"
+        named = _wars_named(date.span, context.countries)
+        return f"“{context.text}”: which is meant?" if NO_WARS.issuperset(date.span) else f"Which war?{named}"
     if len(spans_of(date, context)) < 2:
         return ""
     if date.span[0] in PLACE_BY_PLACE:

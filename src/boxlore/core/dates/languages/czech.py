@@ -70,7 +70,7 @@ CZECH = Language(
         "noise": "tady|zde|tam|na fotce|na fotografii|dokonce|trochu|o něco|ještě|na památku|památka na|upomínka na|na upomínku|tehdy|to byl|to byla|to bylo|bylo to|byl to|byla to|to je|v|ve|na|z|ze|bylo|byl|foto|fotografie|snímek|pořízeno|pořízena|datum|datováno|během|někdy|někdy v|je|přesně|za|na zadní straně|zadní strana|tužkou|dopis|dopis z|pohlednice|vyfoceno|fotografováno|no|ano|foto z|snímek z|minulého století|hodin|k|anno",
         "occasion": "dovolená|na dovolené|dovolené",
         "undated": "bez data|b d|neznámé|nevím|datum neznámé|nedatováno|neznámo|nepamatuji si|nevím přesně|nemám tušení|nevzpomínám si|přesně nevím|už nevím|nepamatuju si|nepamatuji",
-        "no_year": "rok neznámý",
+        "no_year": "rok neznámý|rok nevím|nevím rok|nepamatuji rok|rok si nepamatuju|bez roku|nevím který rok",
         "correction": "ne|totiž|vlastně|ale|chci říct|chtěl jsem říct|chtěla jsem říct|pardon|promiňte|promiň|respektive|přesněji|správně|správněji|lépe řečeno|čili|to jest|tedy|oprava|omyl|počkat|počkej|myslím tím|spletl jsem se|spletla jsem se|vlastně ne|ne počkat|to znamená|tedy vlastně|omlouvám se|přeškrtnuto|přeškrtnuté|opraveno na|opraveno",
         "old_style": "starého kalendáře|juliánský|podle starého kalendáře",
         "new_style": "nového kalendáře",

@@ -82,7 +82,7 @@ DANISH = Language(
         "noise": "her|der|på billedet|også|endda|til minde om|minde om|til minde|til erindring om|erindring om|i|den|det|på|en|et|af|om|foto|fotografi|billede|taget|taget i|dato|dateret|under|engang i|var|er|det var|i løbet af|d|hen i|nøjagtig|de|præcis|bagpå|på bagsiden|bagside|bagsiden|med blyant|brev|brev af|kort|postkort|ja|fotograferet|foto fra|billede fra|til|ved|fra|hos|på en|en dag i|kl|klokken|for|anno",
         "occasion": "ferie|på ferie|ferien|orlov|på orlov",
         "undated": "uden dato|udateret|ukendt|dato ukendt|ved ikke|u å|aner det ikke|husker ikke|kan ikke huske|jeg ved det ikke|det ved jeg ikke|ved det ikke|jeg husker ikke|ved ikke præcis",
-        "no_year": "årstal ukendt|år ukendt",
+        "no_year": "årstal ukendt|år ukendt|årstallet kendes ikke|husker ikke året|ved ikke hvilket år|uden årstal|år glemt",
         "correction": "nej|rettere sagt|nej vent|men|jeg mener|undskyld|nej undskyld|eller rettere|faktisk|rettelse|vent|nej det var|jeg mente|altså|forkert|nej forresten|egentlig|eller rettere sagt|overstreget|rettet til|rettet|det passer ikke",
         "old_style": "gammel stil|juliansk",
         "new_style": "ny stil|gregoriansk",

@@ -70,7 +70,7 @@ DUTCH = Language(
         "noise": "hier|daar|op de foto|'t|het was|was 't|was het|ook|zelfs|iets|ter herinnering|ter herinnering aan|herinnering aan|aandenken aan|de|het|in|op|in de|in het|te|een|van|van het|uit|foto|genomen|gemaakt|gemaakt in|datum|gedateerd|tijdens|ergens in|was|is|dit is|kiekje|opname|den|precies|zeker|gedurende|achterop|op de achterkant|achterkant|achterzijde|op de achterzijde|met potlood|brief van|brief|kaart|ja|nou|foto uit|foto van|ergens|ergens rond|aan|bij|tijdens de|deze|die|dat|op een|uur|haar|geweest zijn|zijn geweest|geweest|in de loop van|anno",
         "occasion": "vakantie|op vakantie|met vakantie|vacantie|met verlof|op verlof|verlof",
         "undated": "zonder datum|z d|ongedateerd|onbekend|datum onbekend|weet niet|weet ik niet|zonder jaar|z j|geen idee|ik weet het niet|weet niet meer|ik weet niet|weet ik niet meer|dat weet ik niet|weet niet precies|ik weet het niet meer",
-        "no_year": "jaar onbekend|jaartal onbekend",
+        "no_year": "jaar onbekend|jaartal onbekend|jaar vergeten|weet niet welk jaar|weet het jaar niet|geen jaar|zonder jaar|zonder jaartal",
         "correction": "nee|of liever|beter gezegd|nee wacht|pardon|maar|ik bedoel|nee hoor|sorry|wacht|wacht even|dat wil zeggen|eigenlijk|juister|correctie|ik vergis me|fout|liever gezegd|nee toch|ik bedoelde|neem me niet kwalijk|althans|doorgestreept|doorgehaald|gecorrigeerd naar|gecorrigeerd|klopt niet|dat klopt niet",
         "old_style": "oude stijl|juliaans|juliaanse kalender",
         "new_style": "nieuwe stijl|gregoriaans",

@@ -91,7 +91,7 @@ ESTONIAN = Language(
         "noise": "siin|seal|siin pildil|pildil|see|ka|isegi|natuke|veidi|mälestuseks|mälestus|mälestuseks päevast|meenutuseks|siis|oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|täpselt|vist kunagi|ajal|aegadel|keskpäeval|kell|vaheajal|anno",
         "occasion_ahead": "koolivaheaeg|puhkusel|puhkuse ajal|koolivaheajal|puhkus|puhkust",
         "undated": "ei tea|dateerimata|teadmata|kuupäevata|pole teada|ei mäleta|ammu|et ma ei mäleta|ma ei mäleta|ma ei tea|ei mäleta täpselt|ei oska öelda|pole aimugi|ei tea täpselt|ma ei tea täpselt|ma ei mäleta täpselt|täpselt ei mäleta|täpselt ei tea",
-        "no_year": "aasta teadmata|aasta pole teada",
+        "no_year": "aasta teadmata|aasta pole teada|aastat ei tea|aasta ununes|aasta ununenud|aastat ei mäleta|ei tea mis aasta|ei mäleta mis aasta|aasta puudub",
         "correction": "ei|tähendab|õigemini|ei vaid|ei ikka|vaid|ma mõtlen|mõtlen|vabandust|tegelikult|see tähendab|õigemini öeldes|ma tahtsin öelda|tahtsin öelda|oota|vale|eksisin|parandus|või õigemini|ei oota|või pigem|andestust|täpsemalt|ma mõtlesin|ei vale|aga|kuid|maha tõmmatud|parandatud|ei klapi|ei saa õige olla",
         "old_style": "vana kalendri järgi|vkj|v k j|vana stiili järgi|juliuse kalendri järgi|vana kalender|vana stiil|vanas stiilis|vana kalendriga|v st|vanas kalendris|juuliuse kalendri järgi",
         "new_style": "uue kalendri järgi|ukj|u k j|uue kalendriga|uus kalender|u st|uues kalendris|gregoriuse kalendri järgi",

@@ -89,7 +89,7 @@ FINNISH = Language(
         "noise": "tässä|tuossa|kuvassa|vähän|hieman|jopa|muistoksi|muisto|muistona|kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|klo|kello|anno",
         "occasion_ahead": "loma|lomalla|loman|lomaa|lomamatkalla",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön|en muista|ei tietoa|en osaa sanoa|ei mitään tietoa|en tiedä tarkkaan|en muista tarkkaan|ei hajuakaan",
-        "no_year": "vuosi tuntematon|vuosi ei tiedossa",
+        "no_year": "vuosi tuntematon|vuosi ei tiedossa|en muista vuotta|vuosi unohtunut|vuotta ei tiedetä|ei tietoa vuodesta|en tiedä vuotta",
         "correction": "ei|eikun|siis|ei vaan|tarkoitan|vaan|tarkoitin|anteeksi|korjaan|oikeastaan|eiku|eikä kun|ei kun|tai siis|siis ei|paremminkin|hetkinen|väärin|ei vaan siis|tai oikeammin|oikeammin|itse asiassa|mutta|yliviivattu|korjattu|ei pidä paikkaansa",
         "old_style": "vanhaa lukua|juliaaninen|vanhan ajanlaskun mukaan|juliaanisen kalenterin mukaan",
         "new_style": "uutta lukua",

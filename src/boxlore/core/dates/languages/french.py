@@ -69,7 +69,7 @@ FRENCH = Language(
         "noise": "là|ici|sur la photo|même|un peu|aussi|souvenir de|souvenir du|souvenir|en souvenir de|en souvenir du|souvenir des|alors|où|le|la|les|l'|l|en|au|du|de|d'|d|des|dans|à|un|une|ce|c'était|c'est|photo|photographie|prise|prise en|image|cliché|date|daté|datée|daté de|courant|pendant|durant|fait|exactement|était|au cours de|lors de|au dos|verso|au verso|dos|écrit|écrit au dos|carte|carte postale|lettre|lettre du|quelque part en|un jour de|eh bien|oui|euh|aux|à la|à l'|cet|cette|sur|pour|vers les|pendant les|l'un de|dans la nuit du|heures|heure|du siècle dernier|congés",
         "occasion": "vacances|en vacances|en permission",
         "undated": "sans date|s d|non daté|inconnue|date inconnue|inconnu|je ne sais pas|non datée|je sais pas|sais pas|aucune idée|je ne sais plus|je ne me souviens pas|je ne me rappelle plus|je ne sais plus trop|pas de date|je ne sais pas exactement|sais plus|je ne me souviens plus",
-        "no_year": "année inconnue",
+        "no_year": "année inconnue|année oubliée|je ne sais plus l'année|on ne sait plus l'année|je ne sais plus quelle année|sans l'année|année non précisée|année illisible",
         "correction": "non|non pardon|enfin|pardon|mais|ou plutôt|je veux dire|je voulais dire|erreur|attends|attendez|mais non|excusez-moi|excuse-moi|à vrai dire|en fait|non attends|ah non|je me trompe|plus exactement|plus précisément|je rectifie|que dis-je|barré|rayé|corrigé en|corrigé|c'est faux|impossible",
         "old_style": "ancien style|vieux style|calendrier julien|julien",
         "new_style": "nouveau style|calendrier grégorien",

@@ -72,7 +72,7 @@ ITALIAN = Language(
         "noise": "qui|qua|lì|nella foto|anche|ricordo di|ricordo del|ricordo della|ricordo|in ricordo di|in ricordo del|per ricordo|il|lo|la|l'|l|i|gli|le|nel|nell'|nell|nella|in|di|del|della|dell'|dell|un|una|era|è|foto|fotografia|scattata|scattata nel|data|datata|durante|fatta|fatta nel|immagine|ritratto|degli|negli|d'|d|esattamente|sul retro|retro|scritto|scritta|cartolina|lettera|lettera del|datato|allora|sì|foto del|fotografia del|nei|nelle|nello|dei|delle|dello|dal|dallo|dalla|dai|dagli|al|allo|alla|ai|agli|sul|sulla|per|un'|dall'|all'|sull'",
         "occasion": "vacanze|vacanza|in vacanza|in ferie|ferie|in licenza",
         "undated": "senza data|s d|sconosciuta|data sconosciuta|non so|ignota|non ricordo|non lo so|non mi ricordo|nessuna idea|non so bene|non so esattamente",
-        "no_year": "anno sconosciuto",
+        "no_year": "anno sconosciuto|non so l'anno|non ricordo l'anno|senza anno|anno dimenticato|non so che anno|non si sa l'anno",
         "correction": "no|anzi|cioè|scusa|ma|bensì|voglio dire|volevo dire|o meglio|scusate|scusi|pardon|errore|sbaglio|mi correggo|mi sbaglio|aspetta|in realtà|no aspetta|o piuttosto|intendo|intendevo|ho sbagliato|per meglio dire|per l'esattezza|cancellato|barrato|corretto in|corretto",
         "old_style": "vecchio stile|calendario giuliano|giuliano",
         "new_style": "nuovo stile|calendario gregoriano",

@@ -80,7 +80,7 @@ LITHUANIAN = Language(
         "noise": "praėjus|čia|ten|nuotraukoje|net|truputį|atminimui|prisiminimui|atminčiai|tai buvo|buvo|nuotrauka|foto|fotografija|data|metu|kažkada|yra|tiksliai|kitoje pusėje|pieštuku|laiškas|atvirukas|fotografuota|taip|po pietų|o|anno",
         "occasion_ahead": "atostogos|atostogų|per atostogas|atostogas",
         "undated": "be datos|nežinoma|nežinau|nedatuota|nepamenu|neatsimenu|nežinau tiksliai|tiksliai nežinau|neprisimenu|nežinia",
-        "no_year": "metai nežinomi",
+        "no_year": "metai nežinomi|metų neprisimenu|neprisimenu metų|nežinau kuriais metais|be metų",
         "correction": "ne|tiksliau|tai yra|bet|turiu omeny|turiu omenyje|norėjau pasakyti|atsiprašau|tikriau|teisingiau|iš tikrųjų|klaida|palauk|pataisa|o tiksliau|tiksliau sakant|ne palauk|suklydau|perbraukta|išbraukta|pataisyta į|pataisyta",
         "old_style": "senuoju stiliumi|senojo stiliaus|pagal senąjį kalendorių|senu stiliumi|s st",
         "new_style": "naujuoju stiliumi",

@@ -78,7 +78,7 @@ NORWEGIAN = Language(
         "noise": "her|der|på bildet|også|til og med|til minne om|minne fra|til minne|minne om|i|den|det|på|en|et|av|foto|fotografi|bilde|tatt|tatt i|dato|datert|under|en gang i|en gang på|var|er|det var|de|nøyaktig|på baksiden|bakpå|bakside|baksiden|med blyant|brev|kort|postkort|ja|fotografert|foto fra|bilde fra|til|ved|fra|en dag i|på en|kl|klokka|klokken|for|anno",
         "occasion": "ferie|på ferie|ferien|permisjon|på permisjon",
         "undated": "udatert|uten dato|ukjent|ukjent dato|vet ikke|u å|husker ikke|aner ikke|jeg vet ikke|vet ikke helt|jeg husker ikke|ingen anelse",
-        "no_year": "år ukjent|ukjent år",
+        "no_year": "år ukjent|ukjent år|husker ikke året|vet ikke hvilket år|uten årstall|år glemt",
         "correction": "nei|rettere sagt|nei vent|men|jeg mener|beklager|unnskyld|nei forresten|eller rettere|faktisk|egentlig|vent|vent litt|jeg mente|altså|feil|rettelse|nei unnskyld|eller rettere sagt|overstrøket|rettet til|rettet|det stemmer ikke",
         "old_style": "gammel stil|juliansk",
         "new_style": "ny stil|gregoriansk",

@@ -71,7 +71,7 @@ POLISH = Language(
         "noise": "tu|tutaj|tam|na zdjęciu|nawet|też|trochę|na pamiątkę|pamiątka|pamiątka z|na pamiątkę z|wtedy|wówczas|to był|to była|to było|to były|to jest|dn|w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie|ubiegłego wieku|zeszłego wieku|o godz|godz|o godzinie|urlopu|anno",
         "occasion": "ferie|ferii|na urlopie|urlop",
         "undated": "bez daty|b d|nieznana|nie wiem|data nieznana|niedatowane|nie pamiętam|nie wiem dokładnie|nie mam pojęcia|nie wiadomo|dokładnie nie wiem|nie pamiętam dokładnie",
-        "no_year": "rok nieznany",
+        "no_year": "rok nieznany|nie pamiętam roku|nie wiem którego roku|bez roku|rok zapomniany|nie wiem w którym roku",
         "correction": "nie|a właściwie|znaczy|lecz|tylko|to znaczy|chciałem powiedzieć|chciałam powiedzieć|przepraszam|a raczej|czyli|właściwie|mam na myśli|ściślej|dokładniej|wróć|pomyłka|źle|chwila|nie czekaj|poprawka|nie przepraszam|a nie|miałem na myśli|miałam na myśli|ściśle mówiąc|ale|przekreślone|skreślone|poprawione na|poprawione",
         "old_style": "starego stylu|kalendarz juliański|według starego kalendarza",
         "new_style": "nowego stylu",

@@ -68,7 +68,7 @@ SPANISH = Language(
         "noise": "ahí|aquí|allí|en la foto|incluso|también|un poco|aún|recuerdo de|recuerdo del|recuerdo|en recuerdo de|como recuerdo de|como recuerdo del|entonces|el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|escrito|carta|carta de|postal|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|a mediodía|horas|de permiso",
         "occasion": "vacaciones|de vacaciones",
         "undated": "sin fecha|s f|desconocida|fecha desconocida|no sé|desconocido|s a|no me acuerdo|no recuerdo|ni idea|no lo sé|no sé exactamente|no me acuerdo bien|no recuerdo bien",
-        "no_year": "año desconocido",
+        "no_year": "año desconocido|no sé el año|no sé qué año|no recuerdo el año|sin año|año olvidado|no me acuerdo del año|no se sabe el año",
         "correction": "no|mejor dicho|digo|perdón|sino|quiero decir|quise decir|perdona|perdone|rectifico|corrijo|espera|o sea|miento|en realidad|no espera|me equivoco|me equivoqué|o mejor|mejor|es decir|no perdón|pero|tachado|corregido a|corregido",
         "old_style": "estilo antiguo|calendario juliano|juliano",
         "new_style": "estilo nuevo|calendario gregoriano",

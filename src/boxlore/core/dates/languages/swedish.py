@@ -84,7 +84,7 @@ SWEDISH = Language(
         "noise": "här|där|på bilden|även|också|till och med|något|minne från|till minne av|till minne|minne av|i|den|det|på|en|ett|av|foto|fotografi|bild|kort|taget|tagen|taget i|datum|daterad|daterat|under|någon gång|någon gång på|någon gång i|var|är|det var|de|exakt|på baksidan|baksida|baksidan|med blyerts|brev|vykort|ja|fotograferat|fotograferad|foto från|bild från|till|vid|från|en dag i|på en|kl|klockan|lovet|nån gång|nån gång på|nån gång i|för|anno",
         "occasion": "semester|semestern|på semester|lov|på permission",
         "undated": "odaterad|odaterat|utan datum|okänt|okänt datum|vet ej|vet inte|u å|okänd|minns inte|ingen aning|jag vet inte|jag minns inte|kommer inte ihåg|vet inte riktigt|vet inte säkert",
-        "no_year": "år okänt|okänt år",
+        "no_year": "år okänt|okänt år|minns inte året|vet inte vilket år|utan årtal|år glömt|årtal saknas",
         "correction": "nej|nej vänta|rättare sagt|utan|jag menar|förlåt|ursäkta|nej förresten|eller rättare|faktiskt|egentligen|vänta|jag menade|alltså|fel|rättelse|nej men|eller snarare|eller rättare sagt|nej förlåt|överstruket|överstruken|ändrat till|rättat till|stämmer inte|det stämmer inte",
         "old_style": "gamla stilen|julianska kalendern|gamla kalendern",
         "new_style": "nya stilen|gregorianska kalendern",
