@@ -13,6 +13,10 @@ KNOWN = KnownDates(
 )
 STAGES = [  # words, what the question holds, the choices
     ("when Ruth was a baby", "4 March 1932", ("[1932-03-04..1934-03-03]",)),
+    ("Ruth as a newborn", "between 4 March 1932 and 3 May", ("[1932-03-04..1932-05-03]",)),
+    ("Ruth as a teenager", "4 March 1945", ("[1945-03-04..1952-03-03]",)),
+    ("Ruth i tonåren", "4 March 1945", ("[1945-03-04..1952-03-03]",)),
+    ("Ruth, schoolgirl", "4 March 1938", ("[1938-03-04..1948-03-03]",)),
     ("als Ruth klein war", "4 March 1934", ("[1934-03-04..1940-03-03]",)),
     ("when I was little", "10 May 1932", ("[1932-05-10..1938-05-09]",)),
     ("when Grandfather was still alive", "17 August 1944", ("[..1944-08-17]",)),

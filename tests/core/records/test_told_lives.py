@@ -7,6 +7,7 @@ from tests.every_row import every_row
 from boxlore.core.dates.phrases import AS_TOLD, KnownDates, Whom, read
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
+from boxlore.core.records.event_slips import mended
 from boxlore.core.records.events import FamilyEvent, meant_by
 from boxlore.core.records.told_lives import told_in, with_lives
 
@@ -75,6 +76,9 @@ LEANING = [  # words, the date, what is asked
     ("die Perlenhochzeit meiner Eltern", "1983-02-07", "is 30 years after"),
     ("kobberbryllup", "1965-08-07", "is 12 and a half years after"),
     ("the wedding anniversary 1960", "1960-02-07", "is 7 years after"),
+    ("while we lived in Port Chalmers", "[1958-03..]", "is the time from “We moved to Port Chalmers” on meant?"),
+    ("yr or 2 after we shifted to Port Chalmers", "[1959~..1960~]", "is “We moved to Port Chalmers” meant?"),
+    ("James, the spring before he died", "1949-21", "is “Grandfather James died” meant?"),
     ("the wedding anniversary 1940", None, "is 1940 meant?"),
     ("the big happy wedding anniversary, 1960", None, "is 1960 meant?"),
     ("between the wedding and the move", "1953-02-07/1958-03", "“We moved to Port Chalmers” meant?"),
@@ -86,9 +90,44 @@ LEANING = [  # words, the date, what is asked
 def test_what_leans_on_lives_that_events_tell(words: str, edtf: str | None, ask: str | None) -> None:
     people, happened = with_lives(PEOPLE, HAPPENED)
     events, perhaps = meant_by(words, happened, people, "")
-    reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=perhaps))
+    births = MappingProxyType({"james": "1870"})
+    reading = read(words, AS_TOLD, KnownDates(births=births, events=events, perhaps=perhaps))
     assert (reading.edtf.text if reading.edtf else None) == edtf
     assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+
+
+GENITIVES = [  # whose birth by the words for kin, the date
+    ("vor Omas Geburt", "omas", "[..1917-11-07]"),
+    ("vor der Geburt meiner Oma", "oma", "[..1917-11-07]"),
+    ("före farmors födelse", "farmors", "[..1917-11-07]"),
+    ("voor opa's geboorte", "opa", "[..1917-11-07]"),
+    ("prima della nascita del nonno", "nonno", "[..1917-11-07]"),
+    ("antes do nascimento da avó", "avó", "[..1917-11-07]"),
+]
+
+
+@every_row(("words", "kin", "edtf"), GENITIVES)
+def test_a_birth_is_told_by_a_genitive_of_kin(words: str, kin: str, edtf: str) -> None:
+    people, happened = with_lives(PEOPLE, HAPPENED[4:5])
+    events, _ = meant_by(words, happened, people, "", {kin: happened[0].people})
+    reading = read(words, AS_TOLD, KnownDates(events=events))
+    assert reading.edtf is not None and reading.edtf.text == edtf
+
+
+SLIPS = [  # words, what they may be
+    ("wk before the weding", []),  # no word of these events
+    ("after the twnis were born", ["after the twins were born"]),
+    ("before we movd", ["before we moved"]),
+    ("when Maary was born", ["when mary was born"]),
+    ("the winter of 1936", []),
+    ("with Idaa and Tomm", []),
+    ("with Annna", []),
+]
+
+
+@every_row(("words", "meant"), SLIPS)
+def test_a_slip_of_a_told_event(words: str, meant: list[str]) -> None:
+    assert [*mended(words, [*HAPPENED[:1], *HAPPENED[2:]], {"annna"})] == meant
 
 
 BY_CASE = [  # words of kin in a case, the date

@@ -21,6 +21,7 @@ from boxlore.tasks.telling.events import (
 )
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.time_line import source_words, time_line
+from boxlore.tasks.telling.understanding import NOTHING_AROUND, Understanding
 
 BY_LEIDA = Telling(source=Source(Said.NARRATOR, "Leida Tamm"))
 TOLD = ("the summer after the christening", "the year after the christening", "two years before we moved")
@@ -151,3 +152,14 @@ def test_sources_in_words() -> None:
     assert source_words(Source(Said.INSCRIPTION, "verso"), {}) == "written on a picture"
     assert source_words(Source(Said.FILE, "tree.ged"), {}) == "tree.ged"
     assert source_words(Source(Said.NARRATOR, "x"), {}) == "narrator:x"
+
+
+def test_a_slip_of_a_told_event_is_asked_about(collection: Collection) -> None:
+    teller = Teller(collection)
+    add_event(teller, "the christening", "3 May 1931", BY_LEIDA)
+    understanding = Understanding(collection)
+    read, _ = understanding.date("the day after the cristening", NOTHING_AROUND)
+    assert read.edtf is not None and (read.text, read.edtf.text) == ("the day after the cristening", "1931-05-04")
+    assert read.ask == "“the day after the cristening”: is “the day after the christening” meant?"
+    assert understanding.date("the day before the christenign", NOTHING_AROUND)[0].choices == ("1931-05-02",)
+    assert understanding.date("the day after the flod", NOTHING_AROUND)[0].choices == ()

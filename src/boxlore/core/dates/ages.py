@@ -217,15 +217,22 @@ _TODAY = frozenset(
 MOST_YEARS, MOST_MONTHS = 120, 120 * 12
 
 
-def without_halves(tokens: list[Token]) -> list[Token]:
-    """The tokens without “and a half” behind a number: “Helen at two and a half” was two."""
+def with_halves(tokens: list[Token]) -> list[Token]:
+    """The tokens with “two and a half”, of years, as about so many months: “Helen at two and a half”; without the half
+    where no other word tells an age (“Helen, two and a half”)."""
     for at in range(1, len(tokens) - 1):
         half = at + 1 + tokens[at + 1].is_any(_ARTICLE) if at + 2 < len(tokens) else at + 1
-        if tokens[at].is_any(_AND) and tokens[half].is_any(_HALF) and tokens[at - 1].is_any(NUMBERS):
-            return [*tokens[:at], *tokens[half + 1 :]]
+        if tokens[at].is_any(_AND) and tokens[half].is_any(_HALF) and (count := _count(tokens[at - 1])):
+            if not any(token.is_any(_OF_AN_AGE) for token in (*tokens[: at - 1], *tokens[half + 1 :])):
+                return [*tokens[:at], *tokens[half + 1 :]]
+            behind = half + 1 + (half + 1 < len(tokens) and tokens[half + 1].senses[0].kind == "unit")
+            begin, end = tokens[at - 1].start, tokens[half].end
+            of_months = (Sense("about"),), (Sense("day", (count * 12 + 6, 0)),), (Sense("unit", "months"),)
+            return [*tokens[: at - 1], *(Token(senses, begin, end) for senses in of_months), *tokens[behind:]]
     return tokens
 
 
+_OF_AN_AGE = frozenset(("aged", "was", "at_years", "years_old"))
 _AND, _ARTICLE, _HALF = frozenset(("and",)), frozenset(("noise",)), frozenset(("fraction",))
 
 
@@ -371,6 +378,32 @@ def birthday_in_year(tokens: list[Token]) -> str | None:
     return f"{year:04d}-{first.month:02d}-{first.day:02d}" if is_one else None
 
 
+def with_birthdays(tokens: list[Token]) -> list[Token]:
+    """The tokens with a day and a month for somebody's birthday that is told without its number: “a week after [14
+    May] in 1940”, “[14 May] the year before the wedding”; the same ones where none is."""
+    for at in range(len(tokens) - 1):
+        behind = next((end for end in range(at + 1, len(tokens)) if not tokens[end].is_any(_OF_WHOM)), at)
+        ends = (tokens[at], tokens[behind])
+        persons = [token.senses[0].value for token in ends if token.senses[0].kind == "person"]
+        beside = [*tokens[max(at - 1, 0) : at], *tokens[behind + 1 : behind + 2]]
+        if len(persons) != 1 or not any(map(_is_birthday, ends)) or any(token.is_any(NUMBERS) for token in beside):
+            continue
+        born = standard.parsed(persons[0].born) if persons[0].born else None  # type: ignore[attr-defined]  # a life
+        if born and born.earliest and born.earliest == born.latest:
+            day = Token((Sense("day", (born.earliest.day, 2)),), ends[0].start, ends[0].end)
+            month = Token((Sense("month", born.earliest.month),), ends[1].start, ends[1].end)
+            return [*tokens[:at], day, month, *tokens[behind + 1 :]]
+    return tokens
+
+
+def _is_birthday(token: Token) -> bool:
+    """Whether a word is a birthday, and says no more (“just turned”)."""
+    return any(sense.kind == "birthday" and sense.value is None for sense in token.senses)
+
+
+_OF_WHOM = frozenset(("genitive", "noise", "from"))
+
+
 def _feast_after(birth: Day, feast: str, count: int, context: DateContext) -> str:
     """The how-manieth time that a feast came after a birth. Raises NoSuchDate where that must be asked."""
     days = [_feast_in(birth.year + years, feast, context) for years in range(count + 1)]
@@ -495,6 +528,8 @@ def _of_a_child(unit: str, kinds: set[str], count: int, *, known: bool) -> Calla
 def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Callable[[str, int], str] | None:
     """How an age is reckoned: a birthday, ten years of life (“in her twenties”), or a year; None if it is no age."""
     person = born or "i" in kinds or "they" in kinds
+    if numbers == {"decade"} and "birthday" in kinds:
+        return None  # “Mary's birthday in the forties”
     if numbers == {"decade"}:
         return in_years if count == 1 and ("possessive" in kinds or "genitive" in kinds) else None
     if count > 2 or (count == 2 and not kinds & {"or", "dash"}) or "decade" in numbers:
@@ -516,6 +551,7 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
     if "ordinal" in numbers:
         return None
     by_itself = person and "at_years" in kinds and numbers == {"day"}  # “me at sixteen”
+    by_itself = by_itself or (born and "older" in kinds)  # “Mary over eighty”
     aged = by_itself or kinds & {"aged", "old"} or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
     if not aged and not (person and "was" in kinds) and not (born and "years_old" in kinds):
         return None

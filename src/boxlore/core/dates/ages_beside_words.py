@@ -6,7 +6,7 @@ What is told beside an age and not understood makes a question of it; where that
 from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast, without_halves
+from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast, with_birthdays, with_halves
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.ages_in_tens import ask_of_tens
 from boxlore.core.dates.asked_words import asked, not_understood
@@ -26,6 +26,8 @@ def age_with_a_word(tokens: list[Token], words: str, context: DateContext) -> Ou
     for at in range(1, len(tokens) - 1):
         unknown = tokens[at].kinds == {"name"} and words[tokens[at].start].islower()
         if unknown and tokens[at - 1].is_any(_WAS) and tokens[at + 1].is_any(NUMBERS):
+            if words[tokens[at].start : tokens[at].end].casefold() in _LESS_THAN_NOTHING:
+                return Outcome(None, f"“{words}”: that is before the birth. When was it?")
             outcome = of_age([*tokens[:at], *tokens[at + 1 :]], words, context)
             if outcome and outcome.edtf:
                 return _asked((outcome.edtf.text,), context, [words[tokens[at].start : tokens[at].end]])
@@ -33,6 +35,20 @@ def age_with_a_word(tokens: list[Token], words: str, context: DateContext) -> Ou
 
 
 _WAS = frozenset(("was",))
+_LESS_THAN_NOTHING = frozenset("minus moins menos meno min miinus минус mínus mīnus".split())
+
+
+def beside_a_birthday(tokens: list[Token], decided: Decided) -> Outcome | None:
+    """What is told with somebody's birthday without its number: a date of any year, or beside it (“the day before
+    Mary's birthday, 1940”); None for other words, and for a year before the birth."""
+    dated = with_birthdays(tokens)
+    outcome = decided(dated) if dated is not tokens else None
+    if outcome is None or outcome.edtf is None:
+        return None
+    lives = (token.senses[0].value for token in tokens if token.senses[0].kind == "person")
+    births = [standard.parsed(life.born).earliest for life in lives if life.born]  # type: ignore[attr-defined]  # a life
+    last = outcome.edtf.latest
+    return None if last is not None and any(birth and last < birth for birth in births) else outcome
 
 
 def age_beside_words(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
@@ -109,7 +125,7 @@ _THEY = frozenset(("they",))
 
 def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     """What words come to that tell an age, the ages of several or a feast by its number; None for other words."""
-    tokens = with_one_year(in_months(without_halves(_of_several(tokens, words))))
+    tokens = with_one_year(in_months(with_halves(_of_several(tokens, words))))
     try:
         text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
         if not text:

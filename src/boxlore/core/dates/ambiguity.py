@@ -21,7 +21,13 @@ from dataclasses import replace
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages
 from boxlore.core.dates.ages_beside_parts import age_beside_a_part
-from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age, of_whom
+from boxlore.core.dates.ages_beside_words import (
+    age_beside_words,
+    age_with_a_word,
+    beside_a_birthday,
+    of_age,
+    of_whom,
+)
 from boxlore.core.dates.ages_in_captions import ME
 from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.centuries import with_shared_century
@@ -205,6 +211,10 @@ def _not_as_one_whole(
 ) -> Outcome | None:
     """What words come to that are no date as they stand, or ask which: by whom they are of, by their form, by what they
     may be meant for, by pieces of them."""
+    if "birthday" in kinds and "person" in kinds:
+        beside = beside_a_birthday(tokens, lambda stretch: decided(stretch, context))
+        if beside:
+            return beside
     if kinds & AGE_WORDS and kinds & NUMBERS and (leaning := with_ages(of_whom(tokens), words, context)):
         outcome = (
             dated_at_an_age(leaning, context, lambda stretch: decided(stretch, context))

@@ -134,6 +134,7 @@ FINER: dict[str, tuple[str, object]] = {
     "just_before": ("before", "just"), "just_after": ("after", "just"),
     "couple": ("few", "couple"), "second_morrow": ("morrow", "second"),
     "following": ("after", "next"), "either_following": ("after", "perhaps"),
+    "newborn": ("infant", "newborn"), "teenager": ("small", "teenager"), "at_school": ("small", "at_school"),
     "just_turned": ("birthday", "just"), "exchange": ("numbered", "exchange"), "plate": ("numbered", "plate"),
 }  # fmt: skip
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it; “should be”

@@ -219,10 +219,10 @@ def _known_words_near(slip: str) -> tuple[str, ...]:
         return ()
     table = _shortened()
     near = dict.fromkeys(word for form in (slip, *_one_less(slip)) for word in table.get(form, ()))
-    return tuple(word for word in near if _is_slip(slip, word))
+    return tuple(word for word in near if is_slip(slip, word))
 
 
-def _is_slip(slip: str, word: str) -> bool:
+def is_slip(slip: str, word: str) -> bool:
     """Whether one slip makes a word another; both begin alike."""
     if slip == word:
         return False

@@ -1,7 +1,8 @@
 """Dates told by a stage of a life without its years: “when Ana was a baby”, “Grandfather was still alive”.
 
 They are only ever asked about, with what the birth or the death of that person leaves: a baby is less than two years
-old, a small child from two to seven (common practice, no source).
+old, one newborn less than two months, a small child from two to seven, a child at school from six to fifteen, somebody
+in the teens from thirteen to nineteen (common practice, no source).
 """
 
 from boxlore.core.dates.ages import STAGES
@@ -10,10 +11,10 @@ from boxlore.core.dates.context import DateContext, Life, NoSuchDate
 from boxlore.core.dates.event_question import when_born
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import PIECE, words_of_several
-from boxlore.core.dates.relative import Distance, at_age, near
+from boxlore.core.dates.relative import Distance, at_age, at_age_in, bounds, days_of, near
 
 _ADDED = frozenset(("when", "was", "noise", "comma", "dash", "doubt", "about"))
-_AGES = {"infant": (0, 1), "small": (2, 7)}
+_AGES = {"infant": (0, 1), "small": (2, 7), "teenager": (13, 19), "at_school": (6, 15)}
 
 
 def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
@@ -26,7 +27,7 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
     for token in tokens:
         kinds = token.kinds
         if told := kinds & STAGES:
-            stages += told
+            stages += {str(sense.value or sense.kind) for sense in token.senses if sense.kind in told}
         elif token.senses[0].kind == "person":
             lives.append(token.senses[0].value)  # type: ignore[arg-type]  # a life, by its kind
         elif "i" in kinds:
@@ -64,4 +65,6 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
 def _of_life(life: Life, stage: str) -> str:
     if stage == "alive":
         return f"[..{life.died}]" if life.died[:4].isdigit() and "/" not in life.died else ""
+    if stage == "newborn":
+        return days_of(bounds(at_age_in(life.born, "month", 0))[0], bounds(at_age_in(life.born, "month", 1))[1])
     return at_age(life.born, *_AGES[stage])

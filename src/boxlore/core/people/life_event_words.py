@@ -26,7 +26,7 @@ _BIRTH = (
     "{} kam zur welt|{} sont nés|{} sont nées|naquit {}|{} naquit|{} nacieron|nacieron {}|{} nacque|{} nacquero|"
     "{} sono nati|{} nasceram|{} fødtes|{} er født|{} syntyivät|{} sündisid|{} родились|{} urodziła się|"
     "{} urodził się|{} się urodzili|{} dzimusi|{} dzimis|{} piedzimusi|{} gimusi|{} gimęs|i whānau a {}|"
-    "te whānautanga o {}|"
+    "whānautanga o {}|{}s geboorte|{}'s geboorte|"
 )
 _BIRTH += (
     "{} was thought of|{} was even thought of|{} came along|{} came into the world|{} auf die welt kam|"
@@ -42,7 +42,8 @@ _BIRTH += (
 )
 _DEATH = (
     "{} ist gestorben|{} ist tot|{} stierf|{} is overleden|{} mourut|{} falleció|falleció {}|{} faleceu|"
-    "{} morì|{} mori|{} døde|{} avled|{} menehtyi|{} ir miris|{} mirusi|i mate a {}|te matenga o {}|{} dying|"
+    "{} morì|{} mori|{} døde|{} avled|{} menehtyi|{} ir miris|{} mirusi|i mate a {}|matenga o {}|"
+    "{}s dood|{}'s dood|{}s overlijden|overlijden van {}|{} dying|"
     "{} was killed|{} drowned|"
     "{} died|{} passed away|death of {}|{}'s death|{} starb|{}s tod|tod von {}|mort de {}|{} est mort|"
     "{} est morte|muerte de {}|{} murió|morte di {}|{} è morto|{} è morta|morte de {}|{} morreu|dood van {}|"
@@ -74,7 +75,7 @@ _UNBORN = (
 )
 _GENITIVE: Mapping[str, str] = {
     "birth": "narození {}|narozením {}|рождения {}|рождение {}|рождением {}|urodzenia {}|urodzeniu {}|urodzeniem {}|"
-    "urodziny {}|narodziny {}|narodzinach {}|narodzin {}|narodzinami {}|{} dzimšanas|{} dzimšana|{} gimimo|"
+    "narodziny {}|narodzinach {}|narodzin {}|narodzinami {}|{} dzimšanas|{} dzimšana|{} gimimo|"
     "{} gimimas|{} gimimą|{} gimimu|{} dzimšanu|{} dzimšanai|{} sünd|{} sünni|{} sündi|{} syntymän|{} syntymää",
     "death": "smrti {}|smrt {}|smrtí {}|смерти {}|смерть {}|смертью {}|śmierci {}|śmierć {}|śmiercią {}|"
     "{} nāves|{} nāve|{} nāvi|{} mirtį|{} mirties|{} mirtis|{} surm|{} surma|{} kuoleman|{} kuolemaa",
@@ -109,13 +110,42 @@ PERHAPS: Mapping[str, tuple[str, ...]] = {
 }
 """Kind -> phrases that may mean such an event of somebody, and something else too: it is asked."""
 
+_OF: Mapping[str, tuple[str, ...]] = {
+    " de {}": (
+        " de {}",
+        " del {}",
+        " de la {}",
+        " du {}",
+        " do {}",
+        " da {}",
+        " de l'{}",
+        " de mi {}",
+        " de ma {}",
+        " de mon {}",
+    ),
+    " di {}": (" di {}", " del {}", " della {}", " dell'{}", " di mia {}", " di mio {}"),
+    " von {}": (" von {}", " vom {}", " von der {}", " meiner {}", " meines {}", " der {}", " des {}"),
+    " van {}": (" van {}", " van de {}", " van mijn {}"),
+    " of {}": (" of {}", " of my {}"),
+}
+"""A word for “of” before a name → the same and those that stand before a word of kin, with its article or “my”."""
+
+
+def _with_of(phrases: str) -> tuple[str, ...]:
+    ways: dict[str, None] = {}
+    for way in phrases.split("|"):
+        of = next((of for of in _OF if way.endswith(of)), "")
+        ways |= dict.fromkeys(f"{way.removesuffix(of)}{another}" for another in _OF[of]) if of else {way: None}
+    return tuple(ways)
+
+
 WAYS: Mapping[str, tuple[str, ...]] = {
-    "birth": tuple(_BIRTH.split("|")),
-    "death": tuple(_DEATH.split("|")),
-    "marriage": tuple(_MARRIAGE.split("|")),
+    "birth": _with_of(_BIRTH),
+    "death": _with_of(_DEATH),
+    "marriage": _with_of(_MARRIAGE),
     "unborn": tuple(_UNBORN.split("|")),
     "carried": tuple(_CARRIED.split("|")),
-    "funeral": tuple(_FUNERAL.split("|")),
+    "funeral": _with_of(_FUNERAL),
 }
 """Kind -> the phrases that mean such an event of somebody; `unborn` is the time before a birth, `carried` the
 months before it; a `funeral` is some days after a death."""
@@ -158,7 +188,8 @@ ALONE: Mapping[str, tuple[str, ...]] = {
         "hääpäivä|marriage|wedding day|svatební den|dzień ślubu|esküvő napja".split("|")
     ),
     "move": tuple(
-        "move|we moved|we moved house|moving house|removal|umzug|wir umzogen|verhuizing|we verhuisden|déménagement|"
+        "move|we moved|we moved house|we shifted|we shifted house|shift|we flitted|flitting|we relocated|relocation|"
+        "change of house|moving house|removal|umzug|wir umzogen|verhuizing|we verhuisden|déménagement|"
         "mudanza|trasloco|mudança|flytningen|flytting|flyttingen|flytten|vi flyttede|vi flyttet|vi flyttade|muutto|"
         "muuton|muuttoa|muutimme|kolimine|kolimise|kolimist|kolisime|переезд|переезда|переездом|мы переехали|"
         "przeprowadzka|przeprowadzki|przeprowadzką|przeprowadzce|pārcelšanās|persikraustymas|persikraustymo|stěhování|"
@@ -247,7 +278,9 @@ _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar
 
 WHITHER: Mapping[str, tuple[str, ...]] = {
     "move": tuple(
-        "we moved to {}|moving to {}|the move to {}|wir nach {} zogen|wir nach {} umzogen|umzug nach {}|"
+        "we moved to {}|we shifted to {}|we came to {}|we went to {}|we settled in {}|we relocated to {}|"
+        "we came to live in {}|moving to {}|the shift to {}|"
+        "the move to {}|wir nach {} zogen|wir nach {} umzogen|umzug nach {}|"
         "wir nach {} gezogen sind|wir nach {} gezogen waren|wir nach {} umgezogen sind|"
         "nous avons déménagé à {}|nos mudamos a {}|mudarnos a {}|mudarse a {}|"
         "ci siamo trasferiti a {}|nos mudámos para {}|we naar {} verhuisden|"
@@ -268,6 +301,15 @@ WHITHER: Mapping[str, tuple[str, ...]] = {
 """Kind -> the phrases that may mean such an event of which it is told whither, with that place."""
 
 _TO_A_PLACE = re.compile(r"(?:^|.* )(?:to|nach|naar|til|till|do|à|en|a) (\w[\w ]*)$")
+
+
+LIVED = tuple(
+    "we lived in {}|we were living in {}|we were in {}|wir in {} wohnten|wir in {} lebten|nous habitions {}|"
+    "nous habitions à {}|nous vivions à {}|vivíamos en {}|abitavamo a {}|vivevamo a {}|morávamos em {}|vivíamos em {}|"
+    "we in {} woonden|vi boede i {}|vi bodde i {}|asuimme {}|me elasime {}|elasime {}|мы жили в {}|"
+    "mieszkaliśmy w {}|dzīvojām {}|gyvenome {}|bydleli jsme v {}".split("|")
+)
+"""The phrases that tell the time in a place, which began with the move there."""
 
 
 def whither(name: str) -> str:

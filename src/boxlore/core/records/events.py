@@ -285,6 +285,16 @@ def _perhaps(event: FamilyEvent, people: Mapping[str, Person], told: _Told) -> I
     """The phrases that may mean this event, or something else that somebody did (“when Arthur fell”)."""
     if ways := _ways_told(PERHAPS.get(event.kind, ()), told.all):
         yield from (way.format(name) for name in _joined(_called(event, people, told)) for way in ways)
+    pronouns = told.all & _PRONOUNS
+    if pronouns and (ways := _ways_told(WAYS.get(event.kind, ()), told.all)) and _joined(_called(event, people, told)):
+        yield from (way.format(pronoun) for pronoun in sorted(pronouns) for way in ways)
+
+
+_PRONOUNS = frozenset(
+    "he she they er sie il elle ils elles hij zij ze han hun hon de hän he ta tema nad он она они on ona oni viņš viņa "
+    "jis ji".split()
+)
+"""Words by which somebody may be meant who is named before: “Walter, the spring before he was killed”."""
 
 
 def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, *, alike: bool) -> Iterator[str]:
@@ -313,8 +323,15 @@ _LONG_ENOUGH = 3
 def _called(event: FamilyEvent, people: Mapping[str, Person], told: _Told) -> list[set[str]]:
     """Of each person of an event, how the phrase calls them."""
     return [
-        _spoken(people[ident], told.pieces) | told.kin.get(ident, set()) for ident in event.people if ident in people
+        _spoken(people[ident], told.pieces) | _without_s(told.kin.get(ident, ()))
+        for ident in event.people
+        if ident in people
     ]
+
+
+def _without_s(phrases: Iterable[str]) -> set[str]:
+    """Words of kin as told, and without the “s” of a genitive, which the phrases of our tables have (“Omas Geburt”)."""
+    return {form for phrase in phrases for form in (phrase, phrase.removesuffix("s"))}
 
 
 def _joined(called: list[set[str]]) -> set[str]:

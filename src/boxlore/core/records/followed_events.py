@@ -7,8 +7,9 @@ import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from boxlore.core.dates.event_question import as_named
 from boxlore.core.dates.lexer import lex
-from boxlore.core.people.life_event_words import WAYS, WHITHER, whither
+from boxlore.core.people.life_event_words import LIVED, WAYS, WHITHER, whither
 from boxlore.core.records.anniversaries import OURS, THEIRS, Told, kept
 
 
@@ -67,6 +68,9 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
     if event.kind in WHITHER and any(_ordinals(told)) and (place := whither(event.name)):
         yield Followed(event.name, event.edtf, (), tuple(f"{way} {place}" for way in _THERE))
+    if event.kind in WHITHER and (place := whither(event.name)) and _PLAIN.fullmatch(event.edtf):
+        lived = tuple(way.format(place) for way in LIVED if way.format(place) in told)
+        yield Followed(f"the time from {as_named(event.name)} on", f"[{event.edtf}..]", (), lived)
     if event.kind == "move" and any(way in told for way in _IN_THE_NEW_HOUSE) and any(_ordinals(told)):
         yield Followed(event.name, event.edtf, (), _IN_THE_NEW_HOUSE)
     if event.kind == "marriage" and (there := tuple(name for name in HONEYMOON if name in told)):

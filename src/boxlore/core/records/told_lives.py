@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from boxlore.core.people.life_event_words import JOINING, WAYS, bare
 from boxlore.core.people.person import Person
+from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.records.events import FamilyEvent
 
 _OF_LIVES = ("birth", "death", "marriage")
@@ -80,5 +81,6 @@ def _names(person: Person) -> set[str]:
 
 
 def _calls(name: str) -> tuple[str, ...]:
-    """The first name, where more than it is told; of a word of kin and a name the name (“Grandfather James”)."""
-    return (name.split()[0],)
+    """The first name; of a word of kin and a name the name (“Grandfather James”)."""
+    first, *others = name.split()
+    return (others[0],) if others and own_relation(first) else (first,)

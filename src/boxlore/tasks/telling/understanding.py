@@ -28,6 +28,7 @@ from boxlore.core.people.who_is_meant import ByName, by_name, known_by, named_in
 from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, said_in_all
+from boxlore.core.records.event_slips import mended
 from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.told_kin import kin_likely, kin_told, names_behind_kin
@@ -124,6 +125,8 @@ class Understanding:
         if read.edtf is None or (not read.ask and phrases.says_no_number(words)):
             # an age or an event of the family (“auf der Flucht”): now it is worth reading the registry
             read = phrases.read(words, settings, self.known(words, around))
+            if read.edtf is None and not read.alternatives:
+                read = self._with_a_slip(words, around, settings) or read
         elif read.ask:  # which century was meant may follow from the lives of who tells and who is in the picture
             lives = MappingProxyType(dict(around.people()))
             born = birth_of(self._collection.people().get(around.narrator)) if around.narrator else ""
@@ -134,6 +137,17 @@ class Understanding:
                 )  # fmt: skip
                 read = phrases.read(words, settings, known)
         return read, settings
+
+    def _with_a_slip(self, words: str, around: "Around", settings: phrases.PhraseSettings) -> DateReading | None:
+        """The question what is meant, where a word is a slip of a told event (“the weding”); None for other words."""
+        people = self._collection.people()
+        names = {piece for person in people.values() for name in person.forms for piece in name.casefold().split()}
+        for told in mended(words, all_events(self._collection), names):
+            read = phrases.read(told, settings, self.known(told, around))
+            if read.choices:
+                ask = read.ask or f"“{words}”: is “{told}” meant?"
+                return replace(read, text=words, ask=ask)
+        return None
 
     def leans(self, words: str) -> bool:
         """Whether words say no date by themselves, so that they may lean on a birth or an event of the family."""

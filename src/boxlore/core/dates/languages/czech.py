@@ -98,8 +98,11 @@ CZECH = Language(
         "turn": "přelom století|na přelomu století",
         "before_christ": "př n l|př kr",
         "same": "téhož|stejný|stejné|tentýž|stejného",
-        "infant": "novorozená|novorozený|novorozeně|nemluvně|miminko|mimino|miminkem",
-        "small": "malý|malá|dítětem|dítě",
+        "infant": "novorozená|novorozený|nemluvně|miminko|mimino|miminkem|jako miminko",
+        "newborn": "novorozenec|novorozeně|právě narozená|právě narozený",
+        "teenager": "puberťák|puberťačka|dospívající|v pubertě",
+        "at_school": "školačka|školák",
+        "small": "malý|malá|dítětem|dítě|jako dítě|v dětství|jako malá|jako malý",
         "alive": "ještě žil|ještě žila|naživu",
     },
     decades={

@@ -111,8 +111,11 @@ DANISH = Language(
         "turn": "århundredskiftet|århundredeskiftet|sekelskiftet",
         "before_christ": "f kr|før kristus",
         "same": "samme",
-        "infant": "nyfødt|spædbarn|spæd|en baby",
-        "small": "lille|et barn",
+        "infant": "spædbarn|spæd|en baby|som baby|som spædbarn",
+        "newborn": "nyfødt|som nyfødt",
+        "teenager": "teenager|i teenageårene|i teenagealderen|som teenager",
+        "at_school": "skolepige|skoledreng|skolebarn",
+        "small": "lille|et barn|som barn|som lille|som liten|som lita",
         "alive": "endnu levede|levede endnu|stadig levede|endnu i live|i live",
     },
     centuries={

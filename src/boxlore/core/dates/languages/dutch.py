@@ -100,8 +100,11 @@ DUTCH = Language(
         "turn": "eeuwwisseling|rond de eeuwwisseling",
         "before_christ": "v chr|v c|voor christus",
         "same": "hetzelfde|dezelfde|datzelfde",
-        "infant": "pasgeboren|pas geboren|zuigeling|een baby",
-        "small": "klein|een kind|nog klein",
+        "infant": "pas geboren|zuigeling|een baby|als baby",
+        "newborn": "pasgeboren|pasgeborene",
+        "teenager": "tiener|een tiener|puber|een puber|als tiener|als puber",
+        "at_school": "schoolkind|schoolmeisje|schooljongen|als schoolkind|als schoolmeisje|als schooljongen",
+        "small": "klein|een kind|nog klein|als kind",
         "alive": "nog leefde|leefde nog|nog in leven",
     },
     decades={

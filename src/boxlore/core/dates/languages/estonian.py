@@ -120,8 +120,11 @@ ESTONIAN = Language(
         "turn": "sajandivahetus|sajandivahetusel",
         "same": "samal|sama|selsamal|samas",
         "as": "kui",
-        "infant": "vastsündinu|vastsündinuna|imikuna|beebina|titena|beebi|imik|päris beebi",
-        "small": "väike|väiksena|lapsena|väike laps|väike tüdruk|väike poiss|päris väike",
+        "infant": "imikuna|beebina|titena|beebi|imik|päris beebi",
+        "newborn": "vastsündinu|vastsündinuna|vastsündinud",
+        "teenager": "teismeline|teismelisena|teismeeas",
+        "at_school": "koolitüdruk|koolitüdrukuna|koolipoiss|koolipoisina|koolilaps|koolilapsena",
+        "small": "väike|väiksena|lapsena|väike laps|väike tüdruk|väike poiss|päris väike|lapsepõlves",
         "alive": "elus|veel elus|veel elas|alles elas",
     },
     decades={

@@ -115,8 +115,11 @@ FINNISH = Language(
         "turn": "vuosisadan vaihde|vuosisadan vaihteessa|vuosisadanvaihde|vuosisadanvaihteessa|vuosisadanvaihteen",
         "before_christ": "ekr|e kr|ennen kristusta",
         "same": "samana|saman|samassa",
-        "infant": "vastasyntynyt|vastasyntyneenä|ihan vauvana|vauva|vauvana",
-        "small": "pieni|pienenä|lapsi|lapsena",
+        "infant": "ihan vauvana|vauva|vauvana",
+        "newborn": "vastasyntynyt|vastasyntyneenä",
+        "teenager": "teini-ikäinen|teini-ikäisenä|teininä|teini|murrosikäisenä",
+        "at_school": "koulutyttö|koulutyttönä|koulupoika|koulupoikana|koululainen|koululaisena|kouluikäisenä",
+        "small": "pieni|pienenä|lapsi|lapsena|lapsuudessa",
         "alive": "elossa|vielä elossa|eli vielä|vielä eli",
     },
     centuries={

@@ -100,8 +100,11 @@ FRENCH = Language(
         "turn": "tournant du siècle|au tournant du siècle|fin de siècle",
         "before_christ": "av j c|avant jésus christ",
         "same": "le même|la même|même|de la même",
-        "infant": "nouveau-né|nouveau-née|nouveau né|nouveau née|bébé|nourrisson|un bébé",
-        "small": "petit|petite|tout petit|toute petite|enfant",
+        "infant": "bébé|nourrisson|un bébé",
+        "newborn": "nouveau-né|nouveau-née|nouveau né|nouveau née",
+        "teenager": "adolescent|adolescente|ado|à l'adolescence",
+        "at_school": "écolier|écolière",
+        "small": "petit|petite|tout petit|toute petite|enfant|dans son enfance",
         "alive": "vivait encore|encore en vie|encore vivant|encore vivante|était encore vivant",
     },
     numbers={

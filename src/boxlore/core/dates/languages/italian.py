@@ -102,8 +102,11 @@ ITALIAN = Language(
         "street_of": "via|viale|piazza",
         "numbered": "scala|pettorale|matricola|inv|vagone|camera n|stanza|nr|n°|nº|lire|pag|pagina|tel|rif|neg|negativo n|telefono",
         "same": "lo stesso|la stessa|stesso|stessa",
-        "infant": "appena nata|appena nato|neonato|neonata|bebè",
-        "small": "piccolo|piccola|bambino|bambina",
+        "infant": "bebè",
+        "newborn": "neonato|neonata|appena nato|appena nata",
+        "teenager": "adolescente|ragazzino|ragazzina",
+        "at_school": "scolaro|scolara|scolaretta",
+        "small": "piccolo|piccola|bambino|bambina|da bambino|da bambina|da piccolo|da piccola",
         "alive": "ancora vivo|ancora viva|viveva ancora|era ancora vivo|era ancora viva",
     },
     centuries={

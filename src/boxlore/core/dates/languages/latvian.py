@@ -108,8 +108,11 @@ LATVIAN = Language(
         "measured": "metri|lati|rubļi|latu|rubļu",
         "numbered": "lokomotīve|mērogs|starta numurs|vagons|nr|numurs|lpp|tel|ls|neg|kadrs|negatīvs nr|telefons|tālrunis",
         "same": "tajā pašā|tas pats|tā pati|tā paša",
-        "infant": "jaundzimusi|jaundzimušais|zīdaine|zīdainis|mazulis",
-        "small": "mazs|maza|bērns",
+        "infant": "zīdaine|zīdainis|mazulis",
+        "newborn": "jaundzimušais|jaundzimusī|jaundzimusi|jaundzimis",
+        "teenager": "pusaudzis|pusaudze|pusaudža gados|pusaudžu gados",
+        "at_school": "skolniece|skolnieks|skolēns",
+        "small": "mazs|maza|bērns|bērnībā",
         "alive": "vēl dzīvoja|vēl bija dzīvs|vēl bija dzīva",
     },
     decades={

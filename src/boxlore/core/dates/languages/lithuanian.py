@@ -106,8 +106,11 @@ LITHUANIAN = Language(
         "measured": "metrų|litų|rublių",
         "numbered": "garvežys|mastelis|starto numeris|vagonas|nr|numeris|psl|tel|neg|kadras|negatyvas nr|telefonas",
         "same": "tą pačią|tais pačiais|ta pati|tų pačių",
-        "infant": "naujagimis|naujagimė|kūdikėlis|kūdikis",
-        "small": "mažas|maža|vaikas",
+        "infant": "kūdikėlis|kūdikis",
+        "newborn": "naujagimis|naujagimė",
+        "teenager": "paauglys|paauglė|paauglystėje",
+        "at_school": "moksleivė|moksleivis|mokinė|mokinys",
+        "small": "mažas|maža|vaikas|vaikystėje",
         "alive": "dar gyveno|dar buvo gyvas|dar buvo gyva",
     },
     decades={

@@ -107,8 +107,11 @@ NORWEGIAN = Language(
         "turn": "århundreskiftet|sekelskiftet|hundreårsskiftet",
         "before_christ": "f kr|før kristus",
         "same": "samme",
-        "infant": "nyfødt|spedbarn|en baby",
-        "small": "liten|et barn|lita",
+        "infant": "spedbarn|en baby|som baby|som spedbarn",
+        "newborn": "nyfødt|som nyfødt",
+        "teenager": "tenåring|i tenårene|i tenåra|som tenåring",
+        "at_school": "skolejente|skolegutt|skolebarn",
+        "small": "liten|et barn|lita|som barn|som lille|som liten|som lita",
         "alive": "ennå levde|levde ennå|fortsatt levde|levde fortsatt|i live",
     },
     centuries={

@@ -100,8 +100,11 @@ POLISH = Language(
         "turn": "przełom wieków|na przełomie wieków",
         "before_christ": "p n e|przed chrystusem",
         "same": "tego samego|ten sam|ta sama|tym samym|tej samej",
-        "infant": "noworodek|niemowlę|niemowlak|niemowlęciem|niemowlakiem",
-        "small": "mały|mała|dzieckiem|małym dzieckiem",
+        "infant": "niemowlę|niemowlak|niemowlęciem|niemowlakiem",
+        "newborn": "noworodek|jako noworodek",
+        "teenager": "nastolatek|nastolatka|nastolatką|nastolatkiem|jako nastolatka|jako nastolatek",
+        "at_school": "uczennica|uczennicą|uczeń|uczniem",
+        "small": "mały|mała|dzieckiem|małym dzieckiem|jako dziecko|w dzieciństwie",
         "alive": "jeszcze żył|jeszcze żyła|żył jeszcze|żyła jeszcze",
     },
     decades={

@@ -105,8 +105,11 @@ PORTUGUESE = Language(
         "street_of": "rua|avenida|praça",
         "numbered": "dorsal|escala|locomotiva|quarto n|nº|n°|pág|página|tel|ref|neg|negativo nº|telefone",
         "same": "o mesmo|a mesma|mesmo|mesma",
-        "infant": "recém-nascido|recém-nascida|recém nascida|recém nascido|bebé|bebê",
-        "small": "pequeno|pequena|criança|em criança",
+        "infant": "recém nascida|recém nascido|bebé|bebê",
+        "newborn": "recém-nascido|recém-nascida",
+        "teenager": "adolescente|na adolescência",
+        "at_school": "em idade escolar",
+        "small": "pequeno|pequena|criança|em criança|na infância",
         "alive": "ainda vivo|ainda viva|ainda vivia|ainda era vivo|ainda era viva",
     },
     numbers={

@@ -98,8 +98,11 @@ SPANISH = Language(
         "street_of": "calle|avenida|plaza",
         "numbered": "dorsal|escala|locomotora|vagón|habitación nº|habitación|vuelo|núm|nº|n°|pta|ptas|pág|página|tel|tfno|ref|neg|negativo nº|teléfono",
         "same": "el mismo|la misma|mismo|misma",
-        "infant": "recién nacida|recién nacido|bebé|un bebé",
-        "small": "pequeño|pequeña|un niño|una niña|chiquito|chiquita",
+        "infant": "bebé|un bebé|de bebé",
+        "newborn": "recién nacido|recién nacida",
+        "teenager": "adolescente|en la adolescencia",
+        "at_school": "colegial|colegiala|escolar",
+        "small": "pequeño|pequeña|un niño|una niña|chiquito|chiquita|de niño|de niña|de pequeño|de pequeña|en su infancia",
         "alive": "aún vivía|todavía vivía|vivía todavía|vivía aún",
     },
     decades={

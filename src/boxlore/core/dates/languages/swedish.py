@@ -113,8 +113,11 @@ SWEDISH = Language(
         "turn": "sekelskiftet|förra sekelskiftet|sekelskiftet 1900",
         "before_christ": "f kr|före kristus",
         "same": "samma",
-        "infant": "nyfödd|nyfött|spädbarn|en baby|bebis",
-        "small": "liten|ett barn",
+        "infant": "nyfött|spädbarn|en baby|bebis|som bebis|som baby|som spädbarn",
+        "newborn": "nyfödd|som nyfödd",
+        "teenager": "tonåring|i tonåren|i tonårsåldern|som tonåring",
+        "at_school": "skolflicka|skolpojke|skolbarn",
+        "small": "liten|ett barn|som barn|som lille|som liten|som lita",
         "alive": "ännu levde|levde ännu|fortfarande levde|levde fortfarande|vid liv",
     },
     centuries={
