@@ -84,6 +84,9 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     if is_kin_of_another(pieces[0]):
         return NameParts()  # `moglie di Luigi`
     first, given = _commas(frame, pieces)
+    if len(first) == len(pieces) + 1 == _GIVEN_AND_FAMILY and first[0].plain == first[1].plain and first[0].is_given:
+        parts = NameParts(given=first[0].text, family=first[1].text)
+        return replace(parts, asks=f"Is “{first[1].text}” the family name too?")  # `Marie Marie`
     core = _turned(frame, first, given) if given else _straight(frame, first)
     if core is None:
         return NameParts()
@@ -531,7 +534,7 @@ def _segments(frame: Frame, tokens: Sequence[Token]) -> Sequence[Token]:
         if is_title(tokens[at]) and all(is_title(token) for token in tokens[:at]):
             continue
         if _is_born_of(tokens, at):  # `Anna z Nowaków Zielińska`
-            frame.put("born_as", tokens[at + 1].text)
+            frame.put("born_as", _family_of_one(tokens[at + 1].text))
             return (*tokens[:at], *tokens[at + 2 :])
         if marked := _marker(tokens[at:]):
             if tokens[at].plain == "in" and tokens[0].plain not in ITALIAN_GIVEN and marked[0] == "married_as":
@@ -567,6 +570,11 @@ def _is_born_of(tokens: Sequence[Token], at: int) -> bool:
     """Whether a Polish `z`, and a family name of several behind it, tell of which family somebody was born."""
     behind = tokens[at + 1 : at + 2]
     return tokens[at].text in ("z", "ze") and bool(behind) and not behind[0].is_small and is_family_in_polish(behind[0])
+
+
+def _family_of_one(family: str) -> str:
+    """`Nowak` of `Nowaków`, `Zieliński` of `Zielińskich`: the family name of one of them."""
+    return family.removesuffix("ch") if family.endswith("ich") else family.removesuffix("ów")
 
 
 def is_family_in_polish(token: Token) -> bool:

@@ -55,7 +55,7 @@ TITLES = _words(
     baronin abipraost koolmeister vallavanem nooremleitnant seersant vanemseersant veltveebel kirkkoherra pastori
     luutnantti kersantti vanrikki majuri rehtori lojtnant kapten overste provst prost kantor grosshandlare konsul kaptajn
     laerer klokker pulkownik kapitan porucznik profesor doktor ksieni plk por farar mej juffrouw pastoor kapelaan notaris
-    capitaine sergent lieutenant docteur professeur comm geom capitan licenciado doutor macitajs skolotajs kunigas nemes
+    capitaine sergent lieutenant docteur dottor professeur comm geom capitan licenciado doutor macitajs skolotajs kunigas nemes
     ezredes szazados fohadnagy nagysagos pasha sardar comdt supt insp chaplain
     свящ прот иерей полк кап поручик
     pfr bgm sac kooliopetaja frl pralat sp detective ifjabb idosebb ald mayoress governor bosun skipper schoolmaster schoolmistress postmaster postmistress headmaster

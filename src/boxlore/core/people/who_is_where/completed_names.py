@@ -14,7 +14,7 @@ from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS, TITLES
 from boxlore.core.people.who_is_where.item_words import is_my
 from boxlore.core.people.who_is_where.kin_words import owned_relation
 from boxlore.core.people.who_is_where.order import Item
@@ -42,7 +42,8 @@ def complete_names(items: Sequence[Item], known: KnownNames) -> None:
 
 def _goes_with(words: str, told: str, known: KnownNames) -> bool:
     """Whether brackets behind a name, with these words, tell more of it."""
-    if not any(word[0].isupper() for word in told.split()):
+    marks = fold(told.split(" ")[0]).rstrip(".") in _MARKS_OF_BIRTH and words.islower()  # `mrs anna pell (nee rourke)`
+    if not (marks or any(word[0].isupper() for word in told.split())):
         return False  # `os três filhos`
     if (any(map(str.isdigit, told)) and not _UNTIL.fullmatch(told)) or _tells_what(told):
         return False
@@ -57,6 +58,8 @@ def _is_another_sex(words: str, told: str) -> bool:
     is_other = bool(name & MEN_ALONE and beside & WOMEN_ALONE) or bool(name & WOMEN_ALONE and beside & MEN_ALONE)
     return is_other and not any(token.plain in TITLES for token in tokens_of(words))  # `Mrs. John Beck (Florence)`
 
+
+_MARKS_OF_BIRTH = frozenset(mark for mark, part in MARKERS if part == "born_as")
 
 _UNTIL = re.compile(r"[^\W\d]+ \d{4} [^\W\d]+")
 """`kuni 1937 Berg`: a family name that was given up in a year."""

@@ -80,6 +80,8 @@ def _is_noun_alone(words: Sequence[Element]) -> bool:
 
 
 _ARTICLE_MY_KIN = 3
+_SHORT_TITLE = 4
+"""Letters of a title that may be another word: `dona`."""
 
 
 def without_article(words: Sequence[Element]) -> Sequence[Element]:
@@ -94,6 +96,9 @@ def without_article(words: Sequence[Element]) -> Sequence[Element]:
     nouns = (word for word in words[1:] if _NOUNS.get(word.plain))
     if following.kind != "my" and any(not (noun.is_large and token_of(noun.text).is_given) for noun in nouns):
         return words
+    titled = following.plain in TITLES and following.text.islower() and len(following.plain) > _SHORT_TITLE
+    if titled and len(words) > 2 and words[2].is_large:
+        return words[1:]  # `le docteur Paul Martin`
     is_kin = bool(relation(following)) and any(word.is_large for word in words[2:])
     if words[0].is_large and not (is_kin or token_of(following.text).is_given):
         return words

@@ -233,7 +233,7 @@ def _ends_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> bool
 
 def _keeps_its_point(word: str) -> bool:
     """Whether a point behind a word shortens it: `Mrs.`, `J.H.`, `geb.` (but not `born.`, which ends a sentence)."""
-    marks_name = (fold(word[:-1]) in MARKERS_OF_NAMES and len(word) < 6) or fold(word[:-1]) in SHORTENED_EARLIER
+    marks_name = (fold(word[:-1]) in MARKERS_OF_NAMES and len(word) < 7) or fold(word[:-1]) in SHORTENED_EARLIER
     pieces = [piece for piece in re.split(r"[.-]+", fold(word)) if piece]
     joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
     shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN or fold(word).endswith(SHORTENED_SON)
