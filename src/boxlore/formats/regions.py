@@ -24,6 +24,14 @@ _BACK = {1: 1, 2: 2, 3: 3, 4: 4, 5: 5, 6: 8, 7: 7, 8: 6}
 """The orientation that undoes another (CIPA DC-008, 4.6.4)."""
 
 
+_BEGIN = ("Regions", "ImageRegion", "RegionInfo")
+
+
+def has_regions(described: Descriptions) -> bool:
+    """Whether a picture's XMP may say where somebody is seen."""
+    return any(str(node.tag).endswith(_BEGIN) for description in described for node in description)
+
+
 def people_in_regions(described: Descriptions, size: tuple[int, int], orientation: int) -> list[tuple[str, Box]]:
     """Each name with the first part that it is given, of a stored picture of that size in pixels."""
     found: dict[str, Box] = {}

@@ -14,7 +14,7 @@ from boxlore.core.fields.pictures import EMBEDDED_WORDS, Embedded
 from boxlore.disk.pictures import read_header
 from boxlore.disk.regular_file import open_regular
 from boxlore.formats import picture_files, said, tiff
-from boxlore.formats.regions import people_in_regions
+from boxlore.formats.regions import has_regions, people_in_regions
 from boxlore.formats.said_in_languages import default_text, descriptions, further_languages, joined_place, places_shown
 from boxlore.formats.said_in_slots import slots
 
@@ -34,6 +34,9 @@ _TOLD_IN_FILES = (
 
 _TOLD_TWICE = ("title", "caption", "date", "keywords")
 """What a file may say once more, otherwise, in another slot: all of it is kept."""
+
+_DAYS = ((2, 55), (2, 62))
+"""Datasets of IIM that hold a day as CCYYMMDD, with 00 for a month or a day that is not known (IIM 4.2, 2:55, 2:62)."""
 
 _IN_LANGUAGES = {"title": "dc:title", "caption": "dc:description"}
 """What a file may say in several languages; each further one is a line of its own, such as `title.et`."""
@@ -81,7 +84,8 @@ def _known_in(file: BinaryIO, shown: list[str]) -> list[tuple[str, str]]:
     in_slots = list(slots(file))
     lines: list[tuple[str, str]] = []
     for name, properties, dataset, exif in _TOLD_IN_FILES:
-        texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
+        of_iim = "; ".join(metadata.iim.get(dataset, ()))
+        texts = [*(metadata.xmp.get(name, "") for name in properties), _day(of_iim) if dataset in _DAYS else of_iim]
         of_a_machine = _is_of_a_machine(metadata, exif)
         lines += [("machine", " ".join(metadata.exif[exif].split()))] if of_a_machine else []
         texts.append("" if of_a_machine else metadata.exif.get(exif, ""))
@@ -93,6 +97,14 @@ def _known_in(file: BinaryIO, shown: list[str]) -> list[tuple[str, str]]:
         lines += [(name, other) for other in _told_otherwise(words, texts) if name in _TOLD_TWICE]
         lines += [(f"{name}.{language}", text) for language, text in further.get(name, ()) if text != words]
     return [*lines, *(("problem", problem) for problem in metadata.problems)]
+
+
+def _day(words: str) -> str:
+    """A day of IIM as ISO 8601 writes it, as far as it is known; other words as they are."""
+    if len(words) != 8 or not (words.isascii() and words.isdigit()):
+        return words
+    parts = [words[:4], *(part for part in (words[4:6], words[6:]) if part != "00")]
+    return "-".join(parts)
 
 
 def _told_otherwise(words: str, texts: Iterable[str]) -> Iterator[str]:
@@ -113,7 +125,7 @@ def _bare(text: str) -> str:
 def _in_regions(file: BinaryIO, path: Path) -> list[tuple[str, str]]:
     """Who is seen where, as `region` lines: x, y, width and height in 0..1 of the stored picture, and the name."""
     with suppress(BoxloreError):
-        if described := descriptions(file):
+        if has_regions(described := descriptions(file)):
             facts = read_header(path)
             found = people_in_regions(described, (facts.width, facts.height), facts.orientation)
             return [("region", f"{' '.join(f'{part:g}' for part in box)} {name}") for name, box in found]
