@@ -92,20 +92,20 @@ def test_items_are_found_listed_and_turned_to(collection: Collection) -> None:
         "The regatta.\n.later ask Joan\n.before\n.find regatta\n.find zeppelin\n.find\n.list\n.list to ask\n"
         ".list all\n.go TRA-0003\n.next\n.aside too sad today\n.list bare\n.quit",
     )
-    assert "This is the first item." in said
+    assert "This is the first photograph." in said
     assert "TRA-0001, story: The regatta." in said
     assert "1 found. .go and a number opens one." in said
     assert said.count("Nothing is found.") == 2
     assert "2 bare." in said and "TRA-0002, bare: nothing told" in said
     assert "TRA-0001, begun: The regatta.; to ask: ask Joan" in said
-    assert "1 to ask." in said and "3 items." in said
-    assert "That was the last item." in said
+    assert "1 to ask." in said and "3 photographs." in said
+    assert "That was the last photograph." in said
     assert "Set aside." in said
 
 
 def test_the_questions_go_on_to_the_next_item_and_end_at_the_last(collection: Collection) -> None:
     sitting, said = sit(collection, ".go TRA-0003\n" + "\n" * 20 + ".correct\n.undo\n.redo\n.quit")
-    assert "That was the last item. .quit leaves." in said
+    assert "That was the last photograph. .quit leaves." in said
     assert "There are no words to put in its place. Say .correct and the words." in said
     assert "Nothing of this sitting is left to take back." in said
     assert "Nothing was taken back." in said
@@ -119,12 +119,12 @@ def test_what_is_known_of_an_item_is_said_before_its_question(collection: Collec
     teller.tell(item, "place", "Reval", Telling())
     _, said = sit(collection, "A harbour.\n.read\n\n\n\n.quit")
     assert said[0] == "Nobody here was called “Ellen Rourke”, so Ellen Rourke is a new person now."
-    assert said[2:5] == ["Ellen Rourke tells.", "", "TRA-0001, 1 of 3. no box yet."]
+    assert said[3:6] == ["Ellen Rourke tells.", "", "TRA-0001, 1 of 3. no box yet."]
     assert "Care, before the picture: A funeral. Ask first." in said
     assert any(line.startswith("Told so far: ") and "Reval" in line for line in said)
     question = "Tell me about this photograph."
     assert f"{question} (Now: A harbour. – A new line adds to it; .correct replaces it.)" in said
-    assert "Where was it? (Told: Reval.)" in said
+    assert "Where was it? (Told: Reval)" in said
 
 
 def test_a_place_is_said_as_it_was_understood(collection: Collection) -> None:

@@ -22,7 +22,7 @@ def person(plain: Plain, words: str) -> None:
     """`.person`: the choices again; `.person 2`: the second is meant."""
     questions = list(open_people(plain.sitting, plain.record))
     if not questions:
-        raise WrongUse("Nobody is in question here.", ".who shows everything told of this item.")
+        raise WrongUse("Nobody is in question here.", ".who shows everything told of this photograph.")
     take = partial(take_person, plain.sitting, plain.record, questions[0])
     _choose(plain, ".person", words, person_lines(questions), take)
     for line in person_lines(list(open_people(plain.sitting, plain.record))) if words else ():

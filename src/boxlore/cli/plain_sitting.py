@@ -86,7 +86,8 @@ class Plain:
 
     def begin(self) -> None:
         """Say how this works, then the first item."""
-        self.say("One line is one answer. An empty line goes on. .help says what else there is; .quit leaves.")
+        self.say("One line is one answer; ? alone is “asked, not known”. An empty line goes on.")
+        self.say(".help says what else there is; .quit leaves.")
         self.say(f"{self.sitting.teller_named} tells." if self.sitting.id else "You tell, as the keeper.")
         if not self.sitting.writable:
             self.say(f"For reading only: {self.sitting.collection.store.why_read_only} Nothing can be kept.")
@@ -131,7 +132,7 @@ class Plain:
             how = "A new line adds to it; .correct replaces it." if adds else "A new line corrects it."
             self.say(f"{self.prompt.question} (Now: {own.words} – {how})")
         elif others_words:
-            self.say(f"{self.prompt.question} (Told: {'; '.join(others_words)}.)")
+            self.say(f"{self.prompt.question} (Told: {' · '.join(others_words)})")
         else:
             self.say(self.prompt.question)
         self._say_choices()
@@ -248,7 +249,7 @@ class Plain:
         elif self.position + 1 < len(self.listing):
             self.open(self.position + 1)
         else:
-            self.say("That was the last item. .quit leaves.")
+            self.say("That was the last photograph. .quit leaves.")
 
     # orders
 
@@ -266,7 +267,7 @@ class Plain:
         if 0 <= self.position + by < len(self.listing):
             self.open(self.position + by)
         else:
-            self.say("That was the last item." if by > 0 else "This is the first item.")
+            self.say("That was the last photograph." if by > 0 else "This is the first photograph.")
 
     def go(self, where: str) -> None:
         """Open the item with this number or mark."""
@@ -292,7 +293,7 @@ class Plain:
             row = self.listing.row_at(at)
             to_ask = f"; to ask: {row.to_ask}" if row.to_ask else ""
             self.say(f"{row.number}, {row.state}: {row.about or 'nothing told'}{to_ask}")
-        self.say(f"{len(listed)} {'items' if state == 'all' else state}.")
+        self.say(f"{len(listed)} {'photographs' if state == 'all' else state}.")
 
     def undo(self, _: str) -> None:
         """Take back the last act of this sitting."""

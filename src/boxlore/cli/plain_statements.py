@@ -20,7 +20,7 @@ def who(plain: Plain, _: str) -> None:
     for conflict in plain.record.undecided:
         plain.say(f"Weighed and left open: {conflict.field}, {conflict.words}.")
     if not plain.read_out:
-        plain.say("Nothing is told of this item yet.")
+        plain.say("Nothing is told of this photograph yet.")
 
 
 def _meant(plain: Plain, number: str) -> StatementView:
