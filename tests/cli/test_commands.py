@@ -64,6 +64,20 @@ def test_day_order_and_hemisphere(run) -> None:  # type: ignore[no-untyped-def]
     assert (found["edtf"], found["earliest"]) == ("1962-30", "1962-12-01")
 
 
+def test_a_new_collection_has_the_summers_of_its_first_country(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    for number, (told, hemisphere) in enumerate(
+        (
+            (("--countries", "nz ee"), "south"),
+            (("--countries", "ee nz"), "north"),
+            (("--countries", "xx"), "north"),
+            ((), "north"),
+        )
+    ):
+        folder = tmp_path / str(number)
+        assert run("new", str(folder), *told)[0] == 0
+        assert f'hemisphere = "{hemisphere}"' in (folder / "boxlore.toml").read_text(encoding="utf-8")
+
+
 PLACE_KEYS = {
     "name", "city", "admin1", "admin1_code", "admin2", "country", "country_code", "called_then", "lat", "lon",
     "radius_km", "geonames",

@@ -8,6 +8,7 @@ from boxlore.cli import options, parcel_options, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
+from boxlore.core.places.country_defaults import usual_ways
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.collection.joining import make_working_copy
 from boxlore.tasks.collection.opening import start
@@ -29,7 +30,11 @@ from boxlore.tasks.scans.given_files import in_utf_8
 @click.option("--series", default="", help="The letter of this working copy (A; with --from the next free one).")
 @click.option("--holder", default="", help="Who holds the originals.")
 @click.option("--language", default="en", show_default=True, help="The language told in (BCP 47).")
-@click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
+@click.option(
+    "--hemisphere",
+    type=click.Choice(["north", "south"]),
+    help="Where summers are meant; without it, that of the first of the countries, else north.",
+)
 @click.option("--day-order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant; without it, it asks.")
 @click.option("--countries", default="", help="Whose holidays are meant, and whose places come first: “NZ EE”.")
 @click.option(
@@ -53,7 +58,7 @@ def new(
     series: str,
     holder: str,
     language: str,
-    hemisphere: str,
+    hemisphere: str | None,
     day_order: str | None,
     countries: str,
     package: tuple[Path, ...],
@@ -76,13 +81,19 @@ def new(
         series=series.upper() or "A",
         holder=holder,
         language=language,
-        hemisphere=hemisphere,
+        hemisphere=hemisphere or _hemisphere_of(countries),
         day_order=day_order or "",
         countries=countries.upper(),
     )
     start(folder, settings)
     talk.say(f"A collection is in {folder}. Its first number will be {settings.prefix}{settings.series}-0001.")
     talk.say(f"Settings are in {folder / 'boxlore.toml'}. Next: boxlore -c {folder} intake PATH")
+
+
+def _hemisphere_of(countries: str) -> str:
+    """That of the first country; north where none is told."""
+    usual = usual_ways(next(iter(countries.split()), "").partition("-")[0])
+    return usual.hemisphere if usual else "north"
 
 
 def _working_copy(folder: Path, other: Path, series: str) -> None:
