@@ -159,7 +159,7 @@ IN_THE_PICTURE_TOO = [
     ("dziadek z psem Burkiem", ""),
     ("Jaan koos abikaasaga", "abikaasa"), ("Jaan oma naisega", "naisega"), ("Jaan koeraga", ""),
     ("Matti vaimonsa kanssa", "vaimonsa"), ("Matti poikansa ja äitinsä kanssa", ""), ("Erik Lund med sin fru", "fru"),
-    ("Jaan tütrega rannas", "tütrega"), ("Matti naapurin kanssa", ""),
+    ("Jaan tütrega rannas", "tütrega"), ("Matti naapurin kanssa", ""), ("Matti vaimoineen", "vaimoineen"),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip
 
@@ -233,6 +233,7 @@ def test_who_is_told_without_a_name_is_of_one_picture(words: str, nameless: bool
 
 WHOSE = [
     ("Tom Pike and wife", ["wife"]), ("Tom and Mum", []), ("Wife and daughter of Tom", ["Wife", "daughter of Tom"]),
+    ("farbror Erik och hans fru", ["hans fru"]),
     ("Tom, wife and son", ["wife", "son"]), ("My sister Hania and husband", ["husband"]), ("My sister and son", []),
     ("Mum and husband", ["husband"]), ("My mother and brother", []), ("Wife and Anna", []), ("Tom, wife; son", []),
     ("Tom and Bro", []),

@@ -198,10 +198,10 @@ PEOPLE_IN_ALL = frozenset("people persons of us in all personen inimest personne
 KIN_IN_A_CASE = {
     word: relation
     for relation, words in (
-        ("son", "synem dels delu sunumi poja pojaga fiaval"),
-        ("daughter", "dcerou corka meitu dukra dukteria tutre tutrega lanyaval"),
-        ("wife", "manzelkou zenou zona sievu zmona naise naisega felesegevel"),
-        ("husband", "manzelem muzem mezem viru vyru mehega ferjevel"),
+        ("son", "synem dels delu sunumi poja pojaga poikineen fiaval"),
+        ("daughter", "dcerou corka meitu dukra dukteria tutre tutrega tyttarineen lanyaval"),
+        ("wife", "manzelkou zenou zona sievu zmona naise naisega vaimoineen felesegevel"),
+        ("husband", "manzelem muzem mezem viru vyru mehega miehineen ferjevel"),
         ("brother", "bratrem bratem brali broliu venna vennaga batyjaval occsevel"),
         ("sister", "sestrou siostra masu seserimi oega noverevel hugaval"),
         ("mother", "matkou maminkou matka mama mati mammu motina emaga anyjaval"),

@@ -160,6 +160,9 @@ def _several(item: _Item) -> Named | None:
     if group and group.led and group.end == len(words):
         who = "Who is" if group.some and how_many(words) == 1 else "Who are"
         return Placed(told, 0, unsure=item.unsure, asks=f"{who} “{told}”{_both(words)}?", is_person=False), False
+    mine = between(words[1:], item.text) if words[0].kind == "me" and len(words) > _ME_AND_MINE else ""
+    if own_relation(mine):
+        return item.asking(f"Are “{told}” several people: {words[0].text}; {mine}?")  # `me my brother`
     if _are_namesakes(words):
         return item.asking(f"Who are “{told}”?")  # `Las dos Marías`
     if len(words) > 1 and _are_own_or_called(words):
@@ -276,6 +279,7 @@ def _are_namesakes(words: Sequence[Element]) -> bool:
 
 
 _NAMESAKES = 3
+_ME_AND_MINE = 2
 
 
 def _called(words: Sequence[Element]) -> list[str]:
