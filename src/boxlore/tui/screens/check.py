@@ -63,9 +63,9 @@ class CheckScreen(LookingScreen):
         else:
             more = len(self._groups) - len(self._shown)
             tab = f" · Tab {more} more kinds" if more else ""
-            title = f"{self.TITLE} · {'all' if self._wants_all else 'most worth doing first'}"
+            title = f"{self.TITLE} · {'all' if self._wants_all else 'worth doing first'}"
             things = "one thing" if count == 1 else f"{count} things"
-            self._top.tell(title, f"{things} · Enter opens it{tab} · Esc back")
+            self._top.tell(title, f"{things} · Enter opens{tab} · Esc")
             self._rows.show(len(self._shown), self._group_cells, at)
         self._at_row()
 
