@@ -29,9 +29,11 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Subject
 from boxlore.tasks.archive.name_answers import decide
+from boxlore.tasks.archive.name_search import search
 from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
+from boxlore.tasks.archive.transfer_context import closing_of
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
@@ -211,10 +213,11 @@ def test_no_cell_of_the_table_names_her(family: Collection, tmp_path: Path, name
 
 
 def test_a_scan_that_names_her_in_any_slot_stays_in_the_closed_part(family: Collection, tmp_path: Path) -> None:
-    """A scan of each carrier that holds texts (tests/formats/test_said), with a row of the name search for each."""
+    """A scan of each carrier that holds texts (tests/formats/test_said), found by the name search in each."""
     transfer(family, tmp_path / "t", order=TransferOrder(archive=NOT_SAID.taking(("scans",))))
     left = {path.stem for path in (tmp_path / "t" / "open").rglob("*.*") if path.parent.name == "scans"}
-    rows = [place for place in look_for_names(family).namings if place.field == "inside the file"]
+    outside = seen_by(family, To.OUTSIDE)
+    rows = [found for found in search(family, outside, closing_of(family, outside)) if found.field == "inside the file"]
     for at, name in enumerate(CARRIERS):
         numbers = {place.number for place in rows if f"scan{at}." in place.words}
         assert numbers or name not in READ, name

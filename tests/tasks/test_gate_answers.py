@@ -7,6 +7,7 @@ reading of PDFs, which is pypdf's.
 import csv
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -196,9 +197,9 @@ def test_whom_a_file_shows_and_nobody_knows_is_held_with_a_row_to_answer(tmp_pat
         assert [record.closed_scans for record in seen_by(collection, To.OUTSIDE).records()] == [True] * 4
         assert not any(record.closed_scans for record in seen_by(collection, To.FAMILY).records())
         places = [place for hit in look_for_names(collection).namings for place in hit.places]
-        assert [(place.sentence, place.why) for place in places] == [
-            ("[Oswin Quillfeather]", "nobody here is called so")
-        ] * 4
+        (asked,) = places
+        assert (asked.sentence, asked.why) == ("[Oswin Quillfeather]", "nobody here is called so")
+        places = [replace(place, alike=()) for place in asked.every]
         with pytest.raises(CouldNot, match=r"held back from outside: GATEA?-0001 and 3 more"):
             sheet(collection, tmp_path / "s.pdf", OUTSIDE)
         transfer(collection, tmp_path / "t")

@@ -64,6 +64,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.people.names_in_text.finder import forget_finders
+from boxlore.core.people.names_in_text.names_by_shape import forget_shapes
 from boxlore.core.people.who_is_where.reader import forget_names
 from boxlore.core.people.who_is_where.seen_in_story import forget_sentences
 from boxlore.core.records.readings import forget_values
@@ -157,6 +158,7 @@ def strike(
     forget_names()
     forget_finders()
     forget_sentences()
+    forget_shapes()
     store.people_version += 1
     try:
         is_finished = finish(store, waiting, stopped)

@@ -6,9 +6,9 @@ from tests.core.records.cast import OUTSIDE, PEOPLE, TODAY, recipient, record, s
 
 from boxlore.core.fields.name_answers import NamingAnswer, NamingDecision
 from boxlore.core.records.audience import EMBEDDED, Recipient, To
-from boxlore.core.records.file_strangers import STRANGER, stranger_digest, strangers_to
+from boxlore.core.records.file_strangers import stranger_digest, strangers_to
 from boxlore.core.records.item_record import PersonShown
-from boxlore.core.records.name_answers import NOTHING_DECIDED, decided
+from boxlore.core.records.name_answers import NOTHING_DECIDED, STRANGER, decided
 
 
 def test_whom_a_file_shows_and_the_registry_has_not_closes_the_scans_until_it_is_answered() -> None:
@@ -23,7 +23,11 @@ def test_whom_a_file_shows_and_the_registry_has_not_closes_the_scans_until_it_is
     answered = NamingDecision(NamingAnswer.MAY, STRANGER, EMBEDDED, stranger_digest("OSWIN Quill"))
     let_out = recipient(To.OUTSIDE, strangers=strangers_to(PEOPLE, decided([(whole.id, answered)])))
     assert not let_out.seen(whole).closed_scans and not list(let_out.namings(whole))
-    assert let_out.seen(replace(whole, id="another")).closed_scans, "it is asked of each item"
+    assert not let_out.seen(replace(whole, id="another")).closed_scans, "of a whole name it is asked once"
+    one = record(scans=(scan(embedded="people: Oswin"),))
+    by_one_name = NamingDecision(NamingAnswer.MAY, STRANGER, EMBEDDED, stranger_digest("Oswin"))
+    let_out = recipient(To.OUTSIDE, strangers=strangers_to(PEOPLE, decided([(one.id, by_one_name)])))
+    assert not let_out.seen(one).closed_scans and let_out.seen(replace(one, id="another")).closed_scans
     nobody_hidden = Recipient(to=To.OUTSIDE, on_day=TODAY, strangers=strangers_to((), NOTHING_DECIDED))
     assert nobody_hidden.seen(whole).closed_scans
 

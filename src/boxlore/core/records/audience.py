@@ -358,9 +358,14 @@ class Recipient:
         return self.strangers is not None and self.strangers.is_told(view, item)
 
     def _has_strangers(self, record: Record) -> bool:
-        if self.strangers is not None and self.strangers.unknown is not None:
-            return True  # told of another item, they may stand in any words
+        strangers = self.strangers
+        if strangers is None or strangers.unknown is not None:
+            return strangers is not None  # told of another item, they may stand in any words
         told = (*every_told(record), *(shown.told for shown in record.people))
+        words = [(view.words, view.field) for view in told]
+        words += [(record.found_in, FOUND_IN), (_labels(record), MARK)]
+        if any(strangers.are_named(text, record.id, where) for text, where in words):
+            return True
         return bool(self._strangers(record)) or any(self._is_stranger(view, record.id) for view in told)
 
     def _naming(self, record: Record, where: str, text: str, person: str = "") -> Iterator[Naming]:

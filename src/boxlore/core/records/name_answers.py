@@ -29,6 +29,9 @@ MADE_BY = "who made the file"
 """The place of what a scan's file says of its maker. Every file of one maker says it, so that it is asked once: an
 answer about the same words holds in every item."""
 
+STRANGER = "unknown"
+"""Stands for the id of a person whom the registry has not."""
+
 AROUND = 3
 """Words on either side that are shown with a name."""
 
@@ -47,6 +50,8 @@ class Decided:
     """By (person, digest), what was answered of the makers of files."""
     let_out: frozenset[tuple[str, str]] = frozenset()
     """(person, digest) that may be read in some record, so that they may stand in what is made of it."""
+    of_strangers: Mapping[str, NamingAnswer] = starts(default_factory=dict)
+    """By the digest of a name, what was answered of somebody whom the registry has not: `hide` where that was once."""
 
     def closed_to(self, people: frozenset[str]) -> "Decided":
         """The same, where no answer allows that any of these is named."""
@@ -113,7 +118,11 @@ def _of_answers(answers: Mapping[Key, NamingAnswer]) -> Decided:
     allowed = {(person, digest) for _, _, person, digest in told_of}
     let_out = {key[2:] for key, answer in told_of.items() if answer is not NamingAnswer.HIDE}
     of_makers = {key[2:]: answer for key, answer in answers.items() if key[1] == MADE_BY}
-    return Decided(answers, frozenset(allowed - hidden), of_makers, frozenset(let_out))
+    of_strangers: dict[str, NamingAnswer] = {}
+    for key, answer in told_of.items():
+        if key[2] == STRANGER and of_strangers.get(key[3]) is not NamingAnswer.HIDE:
+            of_strangers[key[3]] = answer
+    return Decided(answers, frozenset(allowed - hidden), of_makers, frozenset(let_out), of_strangers)
 
 
 def decision_digest(hit: Hit, words: str) -> str:

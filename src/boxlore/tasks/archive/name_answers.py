@@ -16,10 +16,10 @@ from boxlore.core.people.consent import Matter, is_taken_back
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.names_in_text.text_normalising import read_text
 from boxlore.core.records.audience import EMBEDDED, WHO_SAYS, Naming
-from boxlore.core.records.file_strangers import STRANGER, WHO, stranger_digest
+from boxlore.core.records.file_strangers import WHO, is_told_whole, name_told, stranger_digest
 from boxlore.core.records.item_record import Record
-from boxlore.core.records.name_answers import digest_of
-from boxlore.core.statements import Kind, Subject
+from boxlore.core.records.name_answers import STRANGER, digest_of
+from boxlore.core.statements import Kind, Subject, fold
 from boxlore.disk.tables import TableRow
 from boxlore.tasks.collection.names_found import KEY, NUMBER, answer_of, rows_of
 from boxlore.tasks.collection.names_left import ANSWERS, WRITTEN
@@ -47,7 +47,7 @@ class NamePlace:
     digest: str
     answer: str = ""
     alike: tuple["NamePlace", ...] = ()
-    """Further places of one question, whose words differ by numbers alone: an answer holds for them too."""
+    """Further places of one question: an answer holds for them too."""
 
     @property
     def every(self) -> tuple["NamePlace", ...]:
@@ -61,12 +61,21 @@ class NamePlace:
 
 
 Given = Mapping[tuple[str, str], NamingAnswer]
-"""What was decided before, by the item and the key of the place."""
+"""What was decided before, by the item and the key of the place; of a name of nobody known by that name too."""
+
+ANYWHERE = ""
+"""Stands for the item, where an answer about a name of nobody known holds in all."""
 
 
 def answers_before(collection: Collection) -> Given:
     """Every decision in force about items, read once for all places of an output."""
-    return {(item, key): answer for item, key, answer, _ in _told(collection)}
+    given: dict[tuple[str, str], NamingAnswer] = {}
+    for item, key, answer, _ in _told(collection):
+        given[item, key] = answer
+        person, _, digest = key.split()
+        if person == STRANGER and given.get((ANYWHERE, digest)) is not NamingAnswer.HIDE:
+            given[ANYWHERE, digest] = answer
+    return given
 
 
 def took_consent_back(collection: Collection, ident: str, *matters: Matter) -> bool:
@@ -80,6 +89,8 @@ def with_answers(decided: Given, places: Iterable[NamePlace]) -> Iterator[NamePl
     """The places with what was decided of each."""
     for place in places:
         answer = decided.get((place.item, place.key))
+        if answer is None and place.person == STRANGER and is_told_whole(place.name):
+            answer = decided.get((ANYWHERE, place.digest))
         yield place if answer is None else replace(place, answer=WRITTEN[answer])
 
 
@@ -88,10 +99,13 @@ def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator
     if naming.where != WHO_SAYS and not naming.people:
         is_shown = naming.where in (EMBEDDED, *WHO)
         why = "nobody here is called so" if is_shown else "a name of nobody known yet"
-        spans = naming.unknown or ((0, len(naming.text)),)
-        names = ", ".join(dict.fromkeys(naming.text[start:end] for start, end in spans))
-        sentence, digest = _bracketed(naming.text, spans), stranger_digest(naming.text)
-        yield NamePlace(whole.number, whole.id, naming.where, STRANGER, names, names, sentence, why, digest)
+        by_name: dict[str, list[tuple[int, int]]] = {}
+        for place in naming.unknown or ((0, len(naming.text)),):
+            by_name.setdefault(fold(name_told(naming.text, place)), []).append(place)
+        for spans in by_name.values():
+            name = name_told(naming.text, spans[0]) if naming.unknown else naming.text
+            sentence, digest = _bracketed(naming.text, spans), stranger_digest(name)
+            yield NamePlace(whole.number, whole.id, naming.where, STRANGER, name, name, sentence, why, digest)
     people = collection.people()
     tokens = read_text(naming.text).words
     for hit in naming.hits:

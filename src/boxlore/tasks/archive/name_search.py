@@ -14,7 +14,8 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
 from boxlore.core.records.audience import OF_SCANS, WHO_SAYS, Naming
 from boxlore.core.records.closing_dates import Closing
-from boxlore.core.records.name_answers import MADE_BY, NOTHING_DECIDED
+from boxlore.core.records.name_answers import MADE_BY, NOTHING_DECIDED, STRANGER
+from boxlore.core.statements import fold
 from boxlore.tasks.archive.name_answers import NamePlace, answers_before, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
 from boxlore.tasks.collection.names_left import WRITTEN
@@ -68,8 +69,8 @@ def search(
 
 
 def asked_once(namings: Iterable[NameFound]) -> Iterator[NameFound]:
-    """The same, each question once: titles that differ by a number alone (`Hay, no. 1`, `Hay, no. 2`) are one. Further
-    places hang on the first."""
+    """The same, each question once: of one person and one word that may name her, of one name of nobody known, and
+    about titles that differ by a number alone (`Hay, no. 1`, `Hay, no. 2`). Further places hang on the first."""
     every = list(namings)
     alike: dict[tuple[str, ...], list[NamePlace]] = {}
     for naming in every:
@@ -83,10 +84,13 @@ def asked_once(namings: Iterable[NameFound]) -> Iterator[NameFound]:
 
 
 def _question(place: NamePlace) -> tuple[str, ...]:
-    """What places of one question have in common: their words but for a number that counts them; else the place itself,
-    since a name that stands alone may be another one's in the next item."""
+    """What places of one question have in common: of a doubt the word and the doubt; else their words but for a number
+    that counts them; or the place itself, since a name without other words may be another one's in the next item."""
+    if place.person == STRANGER or (place.why and place.where != MADE_BY):
+        return place.person, fold(place.words), place.why, place.answer
     words, counted = _COUNTED.subn("0", place.sentence)
-    own = "" if counted else f"{place.item} {place.key}"
+    is_alone = fold(place.sentence) == fold(f"[{place.words}]")
+    own = "" if counted or not is_alone else f"{place.item} {place.key}"
     return place.person, place.where, words, place.why, place.answer, own
 
 
@@ -101,10 +105,13 @@ def _is_first(naming: Naming, of_makers: set[tuple[str, frozenset[str]]]) -> boo
 
 
 def in_words(namings: Sequence[NameFound]) -> str:
-    """`12 living people in 206 mentions`: as many as the table has rows of them."""
+    """`12 living people in 206 mentions`."""
     people = {name for naming in namings for name in naming.people}
-    rows = sum(max(1, len(naming.places)) for naming in namings)
-    return f"{several(len(people), 'living person', 'living people')} in {several(rows, 'mention')}"
+    unknown = {fold(place.name) for naming in namings for place in naming.places if place.person == STRANGER}
+    mentions = sum(sum(len(place.every) for place in naming.places) or 1 for naming in namings)
+    living = several(len(people), "living person", "living people")
+    others = f", {several(len(unknown), 'name')} of nobody known" if unknown else ""
+    return f"{living}{others} in {several(mentions, 'mention')}"
 
 
 def answered(collection: Collection, outside: AudienceView) -> Iterator[NameFound]:

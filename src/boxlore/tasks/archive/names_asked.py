@@ -24,6 +24,9 @@ from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, 
 MOST_SAID = 40
 """Rows that are said where no table can be written."""
 
+MOST_SHOWN = 12
+"""Further places of one question whose words stand in its row."""
+
 SURE = "surely the name"
 FOLLOWS = "not asked: it follows from what is told of the item"
 MEANT = "not asked: the person is meant, and goes out with a consent"
@@ -149,8 +152,15 @@ def _rows_of(naming: NameFound) -> Iterator[tuple[str, ...]]:
     for place in naming.places:
         done = f"{naming.done}{_also(place)}"
         yield (
-            naming.number, naming.field, place.sentence, place.name, done, place.why or SURE, place.answer, place.key,
+            naming.number, naming.field, _shown(place), place.name, done, place.why or SURE, place.answer, place.key,
         )  # fmt: skip
+
+
+def _shown(place: NamePlace) -> str:
+    """The words of a place, and those of the others that are answered with it."""
+    others = [f"{other.number}: {other.sentence}" for other in place.alike if other.sentence != place.sentence]
+    more = [f"and {len(others) - MOST_SHOWN} more"] if len(others) > MOST_SHOWN else []
+    return " / ".join((place.sentence, *dict.fromkeys(others[:MOST_SHOWN]), *more))
 
 
 def _also(place: NamePlace) -> str:

@@ -239,7 +239,7 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
         from boxlore.tasks.collection.files_read_again import read_files_again
 
         read_files_again(collection)
-    latest, earliest = _births(collection) if to.is_public else ({}, {})
+    latest, earliest, years = _births(collection) if to.is_public else ({}, {}, {})
     lives = _lives(collection, latest, earliest) if to.is_public else {}
     today = collection.clock.today()
     answers = _decided(collection)
@@ -248,7 +248,7 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
         to=to,
         on_day=today,
         withheld=withheld,
-        strangers=strangers_of(collection, answers, withheld.people) if to.is_public else None,
+        strangers=strangers_of(collection, answers, withheld.people, years) if to.is_public else None,
         own_audiences=partial(_own_audiences, collection),
     )
     known = _known_in_part(collection, recipient)
@@ -344,17 +344,22 @@ def contradictions(collection: Collection, lives: Mapping[str, Life] | None = No
 
 def lives_of(collection: Collection) -> dict[str, Life]:
     """Who is taken as living, and why: from what is told, else from pictures, marriages and children."""
-    return _lives(collection, *_births(collection))
+    latest, earliest, _ = _births(collection)
+    return _lives(collection, latest, earliest)
 
 
-def _births(collection: Collection) -> tuple[Mapping[str, BornBy], Mapping[str, BornFrom]]:
-    """The latest births by what is told of pictures, weddings and children, and the earliest by ages told of pictures,
-    in one reading of all records."""
+_Births = tuple[Mapping[str, BornBy], Mapping[str, BornFrom], Mapping[str, int]]
+
+
+def _births(collection: Collection) -> _Births:
+    """The latest births by what is told of pictures, weddings and children, the earliest by ages told of pictures, and
+    by the id of an item the last year that its picture may be of, in one reading of all records."""
     earliest: dict[str, BornFrom] = {}
+    years: dict[str, int] = {}
 
-    def work_out() -> tuple[Mapping[str, BornBy], Mapping[str, BornFrom]]:
-        pictured = _pictured(collection, earliest)
-        return latest_births(collection.people(), pictured, _wed(collection)), earliest
+    def work_out() -> _Births:
+        pictured = _pictured(collection, earliest, years)
+        return latest_births(collection.people(), pictured, _wed(collection)), earliest, years
 
     return collection.while_unchanged("births", work_out)
 
@@ -367,10 +372,10 @@ def _lives(collection: Collection, latest: Mapping[str, BornBy], earliest: Mappi
     }
 
 
-def _pictured(collection: Collection, earliest: dict[str, BornFrom]) -> Iterator[Pictured]:
+def _pictured(collection: Collection, earliest: dict[str, BornFrom], years: dict[str, int]) -> Iterator[Pictured]:
     """Everyone in a dated picture, or behind the camera; a guess at the date, or at who it is, ends no life. The
     earliest births by ages that are told of the pictures are put into `earliest`: these may only begin one later, so
-    that a guess counts too."""
+    that a guess counts too. The last years of pictures are put into `years`."""
     people = collection.people()
     for record in records(collection):
         view = record.first("date")
@@ -378,6 +383,8 @@ def _pictured(collection: Collection, earliest: dict[str, BornFrom]) -> Iterator
             if ident not in earliest or born_from.day > earliest[ident].day:
                 earliest[ident] = born_from
         if view is not None and view.date is not None and view.sure is not Sure.GUESS:
+            if view.date.last_year is not None:
+                years[record.id] = view.date.last_year
             for shown in (*record.shown(), *record.shown("photographer")):
                 if shown.person in people and _is_surely(shown, people[shown.person]):
                     yield Pictured(shown.person, view.date, f"{record.number}, {record.date_display}")

@@ -1,7 +1,7 @@
 """The names that the collection tells of people of whom the registry knows nothing: they count as living."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.names_in_text.finder import name_finder
@@ -9,8 +9,9 @@ from boxlore.core.people.names_in_text.names_in_notes import in_brackets, names_
 from boxlore.core.people.names_in_text.names_of_the_living import name_alone, names_of_the_living
 from boxlore.core.people.person import Registry
 from boxlore.core.people.reference import id_meant
-from boxlore.core.records.file_strangers import STRANGER, WHO, Strangers, stranger_digest, strangers_to
-from boxlore.core.records.name_answers import Decided
+from boxlore.core.records.file_strangers import WHO, Strangers, stranger_digest, strangers_to
+from boxlore.core.records.name_answers import STRANGER, Decided
+from boxlore.core.records.told_nowhere import NamesToldNowhere
 from boxlore.core.statements import Kind, Reading, Said, Statement, Subject, fold
 from boxlore.tasks.collection.opening import Collection
 
@@ -21,10 +22,21 @@ MAY_TELL_OF_THE_LIVING = (
 """Fields in whose words a name may stand of which nobody told who bears it."""
 
 
-def strangers_of(collection: Collection, answers: Decided, hidden: frozenset[str]) -> Strangers:
+def strangers_of(
+    collection: Collection, answers: Decided, hidden: frozenset[str], years: Mapping[str, int]
+) -> Strangers:
     """Who knows whom the registry has, and the words of who is somewhere that were made nobody and not let out; with
-    the names that may stand in notes of who the `hidden` (ids) are."""
-    known = strangers_to(collection.people().values(), answers)
+    the names that may stand in notes of who the `hidden` (ids) are. `years` are the last years that
+    pictures of items (ids) may be of."""
+    everyone = tuple(collection.people().values())
+    since = collection.clock.today().year - collection.settings.living_years
+    shapes = NamesToldNowhere(
+        known=name_finder(everyone, frozenset(person.id for person in everyone)),
+        places=frozenset(_told_places(collection)),
+        old=frozenset(item for item, last in years.items() if last < since),
+        since=since,
+    )
+    known = strangers_to(everyone, answers, shapes=shapes)
     told = []
     for subject, name, words in collection.store.words_of(WHO):
         answer = answers.answers.get((subject, name, STRANGER, stranger_digest(words)))
@@ -33,7 +45,13 @@ def strangers_of(collection: Collection, answers: Decided, hidden: frozenset[str
             if not any(row.words == words and _is_known(row, reading) for row, reading in rows):
                 told.append(words)
     living = (*_told_as_living(collection, answers), *_told_beside(collection, told, hidden))
-    return strangers_to(collection.people().values(), answers, told, living=living) if told or living else known
+    return strangers_to(everyone, answers, told, living=living, shapes=shapes) if told or living else known
+
+
+def _told_places(collection: Collection) -> Iterator[str]:
+    """The names that are told as places, whole and in their parts, folded."""
+    for _, _, words in collection.store.words_of(("place", "born_at", "died_at", "buried_at", "called_then")):
+        yield from (fold(part).strip() for part in (words, *_BETWEEN_PLACES.split(words)))
 
 
 def _told_as_living(collection: Collection, answers: Decided) -> Iterator[str]:
@@ -70,11 +88,7 @@ def _told_beside(collection: Collection, unread: Iterable[str], hidden: frozense
     ]
     if not of_whom:
         return
-    places = frozenset(
-        fold(part).strip()
-        for _, _, words in collection.store.words_of(("place",))
-        for part in _BETWEEN_PLACES.split(words)
-    )
+    places = frozenset(_told_places(collection))
     everyone = tuple(people.values())
     finder = name_finder(everyone, frozenset(person.id for person in everyone))
     for words, ident in dict.fromkeys(of_whom):

@@ -50,6 +50,10 @@ NOBODY = [
     "Miles of whitewashed fences", "Young white women", "Black deep lakes", "Pat him gently",
     "Summer temperatures rose", "Don’t be late", "may be the old wharf", "a mark on the wall", "the page is torn",
     "he will come", "no place for a boat", "Robin eggs were blue.", "The Ivy hedges ran down to the gate.",
+    "Place your bets, says the sign.", "Field side of the wall", "Field mushrooms in a hat",
+    "White caps on the harbour",
+    "Hill 60, a crib above the bay", "Knox Church choir stalls", "Mark V tank", "Mark 2 of the engine",
+    "Frank Duncan & Co. postcard", "Place de la République", "Label stand by the door", "Jack Frost & Sons",
 ]  # fmt: skip
 SOMEBODY = [
     "The King’s eldest has it.", "Ivy covers the cake.", "Ivy grew up here.", "Ivy has grown since.",
@@ -71,6 +75,8 @@ SOMEBODY = [
     "Mark my man",
     "Drew a man, that Drew", "June that I knew", "Will yields nothing", "Hope to Bluff", "Bill after tea",
     "Young late home",
+    "Hill 1950, at sea", "Xanthe Church photo", "Frank Duncan & Ann", "Frank & Co",
+    "Hill prints on the table", "Mark and V", "Frank duncan & Co",
 ]  # fmt: skip
 
 

@@ -56,7 +56,7 @@ _BEARS = re.compile(rf"{_BIRTH_WORD}[^.!?\n\d]{{0,3}}$", re.IGNORECASE)
 _YEAR_NEAR = re.compile(r"[^.!?\n\d]{0,15}(?:\d{1,2}\.\s\w+\s)?(?P<year>(?P<first>\d{4}))\b")
 """A birth before a name, the year behind it: `Sündis Mirtel Kaasikoja 2014`."""
 _DEAD = re.compile(
-    r"\s*[(\[][^)\]]*\d{4}\s*[-–—]\s*\d|\s*[,(\[]?\s*(?:who\s+)?(?:d\.|died\b|late\b|†|surn?|suri\b|gest\.|kuol|ум\.|zm\.)",
+    r"\s*[(\[][^)\]]*\d{4}\s*[-–—]\s*\d|\s*[,(\[]?\s*(?:who\s+)?(?:d\.|died\b|late[)\]]|†|surn?(?:\.|ud\b)|suri\b|gest\.|kuol|ум\.|zm\.)",
     re.IGNORECASE,
 )
 _LIVING = r"\b(?:lives|is\s+living|resides|elab|wohnt|lebt|bor|asuu|mieszka|жив[её]т)\b"
@@ -165,7 +165,7 @@ def _titled(words: str, text: Text, ends: Sequence[int], year: int) -> Iterator[
     """Names behind a title or a word of kin, in a sentence that tells of now."""
     for at, first in enumerate(text.words[1:], 1):
         title = text.words[at - 1]
-        is_kin = _is_of_ours(title)
+        is_kin = is_of_ours(title)
         is_addressed = title.folded in _ADDRESSED
         joins = (" ", ". ", ", ") if is_kin else (" ", ". ")
         if not (is_kin or is_addressed) or first.before not in joins or not _is_written_large(first):
@@ -179,21 +179,37 @@ def _titled(words: str, text: Text, ends: Sequence[int], year: int) -> Iterator[
             and _is_written_large(text.words[last + 1])
         ):
             last += 1
-        is_kin = is_kin or (at > 1 and _is_of_ours(text.words[at - 2]))
+        is_kin = is_kin or (at > 1 and is_of_ours(text.words[at - 2]))
         before, after = _told_beside(words, ends, title.start, text.words[last].end)
         if _tells_of_now(before, after, year, is_kin=is_kin):
             begin = first.start if last > at else title.start
             yield words[begin : text.words[last].end]
 
 
+def is_told_dead(words: str, end: int) -> bool:
+    """Whether a death is told right behind a name that ends there."""
+    return _DEAD.match(words, end) is not None
+
+
+def years_beside(words: str, start: int, end: int) -> list[int]:
+    """The years told in the sentence of a name."""
+    ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
+    return [int(told) for beside in _told_beside(words, ends, start, end) for told in _YEAR.findall(beside)]
+
+
+def is_addressed(word: Word) -> bool:
+    """Whether a word is a title behind which any word written large is a name."""
+    return word.folded in _ADDRESSED
+
+
 def name_alone(told: str) -> str:
     """A name of `names_of_the_living` without a title or a word of kin before it."""
     words = read_text(told).words
-    first = next((word for word in words if word.folded not in _ADDRESSED and not _is_of_ours(word)), words[-1])
+    first = next((word for word in words if word.folded not in _ADDRESSED and not is_of_ours(word)), words[-1])
     return told[first.start :]
 
 
-def _is_of_ours(word: Word) -> bool:
+def is_of_ours(word: Word) -> bool:
     """Whether a word is of kin, a neighbour or a friend."""
     return _is_kin_word(word) or word.folded.startswith(_NEIGHBOURS)
 
@@ -215,7 +231,7 @@ def _names(text: Text) -> Iterator[Sequence[Word]]:
     at = 0
     while at < len(text.words):
         last, is_known = at, _is_given(text.words[at])
-        if not is_known and (_is_of_ours(text.words[at]) or _BEARS.match(text.words[at].folded)):
+        if not is_known and (is_of_ours(text.words[at]) or _BEARS.match(text.words[at].folded)):
             at += 1
             continue
         if is_known or _is_large(text.words[at]):

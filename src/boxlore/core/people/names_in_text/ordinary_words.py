@@ -12,6 +12,7 @@ from functools import cache
 from boxlore.core.people.names.short_forms_table import EVERYDAY, NUMBERED, TIMES
 from boxlore.core.people.names.words_table import FAMILY_WORDS
 from boxlore.core.people.names_in_text.compounds_table import ENDS, THINGS, WORDS
+from boxlore.core.people.names_in_text.known_names import is_of_a_known_name
 from boxlore.core.people.names_in_text.languages_told import joins_words_elsewhere, languages_told
 from boxlore.core.people.names_in_text.place_names import is_of_a_place
 from boxlore.core.people.names_in_text.text_normalising import Word, plain
@@ -38,6 +39,8 @@ _ARTICLES = {
 """By language, folded: before a word written small these make it no name, where the text writes names large. A language
 that the sentence may not be of has no say: `chiedi a chiara`."""
 
+_ROMAN = re.compile(r"[IVX]{2,}|[VX]")
+_FIRMS = frozenset("co sons bros brothers".split())
 _NEAR = re.compile(r"[\s./–\-]*")
 
 
@@ -112,7 +115,19 @@ def is_something_else(words: Sequence[Word], at: int) -> bool:
         return is_thing(words, at) or (
             at > 0 and words[at - 1].folded == "the" and plain(words[at].folded) in EVERYDAY | english_words()
         )
-    return is_thing(words, at) or is_of_a_place(words, at) or _is_time(words, at) or _is_verb(words, at)
+    if is_thing(words, at) or is_of_a_place(words, at) or _is_time(words, at) or _is_verb(words, at):
+        return True
+    return is_of_a_known_name(words, at) or _is_of_a_firm(words, at)
+
+
+def _is_of_a_firm(words: Sequence[Word], at: int) -> bool:
+    """`Frank Duncan & Co.`, where another name stands between: of somebody called so the firm would be named."""
+    behind = words[at + 1 : at + 4]
+    return any(
+        second.folded in _FIRMS and second.spelled[0].isupper() and second.before.strip() == "&"
+        for second in behind[1:2]
+        if behind[0].before == " " and behind[0].spelled[0].isupper()
+    )
 
 
 def behind_of(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
@@ -180,10 +195,12 @@ def is_an_english_doer(words: Sequence[Word], at: int) -> bool:
 
 def is_numbered(words: Sequence[Word], at: int) -> bool:
     """Whether a month or a label stands with its number: `May 1964`, `12 May`, `May–June 1930`, `Box 3`."""
-    if words[at].folded not in NUMBERED:
+    if words[at].folded not in NUMBERED and words[at].folded != "mark":
         return False
     behind = words[at + 1] if at + 1 < len(words) else None
     is_near = behind is not None and _NEAR.fullmatch(behind.before) is not None
+    if words[at].folded == "mark" and behind is not None and behind.before == " ":
+        return behind.folded.isdigit() or _ROMAN.fullmatch(behind.spelled) is not None
     if behind is not None and is_near and (behind.folded.isdigit() or _is_numbered_time(words, at + 1)):
         return True
     return bool(at) and words[at - 1].folded.isdigit() and _NEAR.fullmatch(words[at].before) is not None

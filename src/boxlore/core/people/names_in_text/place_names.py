@@ -30,6 +30,8 @@ _OF_PLACES = frozenset(
     "mont".split()
 )
 """Before `of` and the name, small too."""
+_PLACES = frozenset(("place", "port"))
+"""What a place is, before `of` and its name: `Place de la République`."""
 _OF = frozenset("de di du del da do".split())
 
 _BEFORE_HOLY = frozenset("ave salve virgin blessed queen emperor tsar pope".split())
@@ -46,6 +48,9 @@ def is_of_a_place(words: Sequence[Word], at: int) -> bool:
         and not is_titled
         and _is_large(words[at + 1], _BEHIND)
     ):
+        return True
+    behind = words[at + 1] if at + 1 < len(words) and words[at + 1].before == " " else None
+    if behind is not None and words[at].folded in _PLACES and behind.is_small and behind.folded in _OF:
         return True
     if before is None:
         return False

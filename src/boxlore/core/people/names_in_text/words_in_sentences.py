@@ -34,6 +34,7 @@ from boxlore.core.dates.languages.language import Language
 from boxlore.core.people.names.short_forms_table import EVERYDAY, TIMES
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import FAMILY_WORDS, KIN_WORDS, PARTICLES, TITLES
+from boxlore.core.people.names_in_text.known_words import languages_with
 from boxlore.core.people.names_in_text.ordinary_words import (
     DOES,
     MAKES_A_VERB,
@@ -130,6 +131,12 @@ _BUILT = frozenset(
 _GROWN = frozenset("grown crept spread climbed".split())
 _IN_LEAF = frozenset("bloom flower blossom leaf bud".split())
 _ALSO_QUALITIES = frozenset(("open", "free"))
+_BUILDINGS_OWN = frozenset(
+    "choir spire steps tower hall bell bells organ porch grounds roof door doors fete bazaar terminus tram".split()
+)
+"""What a church, a hall or a hill has (common practice, no source)."""
+_DIGITS_OF_A_YEAR = 4
+_SIDES = frozenset("side corner edge bottom".split())
 _OWNERS = frozenset("my our your his her its their".split())
 _WHERE = frozenset("on near under over above along".split())
 _PARTS_OF_THINGS = frozenset("back front top bottom edge side corner reverse verso".split())
@@ -288,8 +295,10 @@ def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, 
     if folded in GROWN and _grows_there(behind):
         return True
     is_base = after.folded in VERBS - _PAST_AS_PRESENT
-    if not is_called and folded in _COLOURS and is_base and after.spelled[0].islower():
+    if not is_called and is_base and after.spelled[0].islower():
         return True  # `Green paint`: of somebody it would be `paints`
+    if not is_called and not after.spelled[0].isupper() and _is_of_things(after.folded, then):
+        return True
     if folded in QUALITIES and after.folded in QUALITIES and (_is_plural_thing(then) or then in _MANY_PEOPLE):
         return True
     if folded in QUALITIES and then == "of" and any(map(is_english, _singulars(after.folded))):
@@ -302,6 +311,16 @@ def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, 
     if is_called and after.folded in GROWN and (then in english_words() or _is_noun(then)):
         return False
     return _is_thing(folded, after.folded, is_called=is_called)
+
+
+def _is_of_things(after: str, then: str) -> bool:
+    """Whether what stands behind a word that is no given name makes it a thing: `Place your bets`, `Port side of the
+    launch`, `Field mushrooms in a hat`; a number counts it: `Hill 60`."""
+    if after == "your" or after in _SIDES or (after.isdigit() and len(after) < _DIGITS_OF_A_YEAR):
+        return True
+    is_noun = is_english(after[:-1]) or bool(languages_with(after[:-1], ("en",)))
+    is_many = after.endswith("s") and is_noun and after[:-1] not in VERBS | COMMANDS
+    return is_many and then in _BEHIND_PLURALS and not _is_person(after) and after not in _OF_THE_COLLECTION
 
 
 def _is_of_a_list(words: Sequence[Word], at: int) -> bool:
@@ -446,10 +465,18 @@ def _ends_a_place(words: Sequence[Word], at: int, *, begins: bool) -> bool:
         return False
     if words[at].folded == "day":
         return True
+    behind = behind_of(words, at)
+    if before.folded not in CALLED and behind and behind[0].is_small and _is_of_a_building(behind[0].folded):
+        return True
     before_that = words[at - 2].folded if at > 1 and before.before == " " else ""
     if _is_noun(before.folded) or APOSTROPHES.search(before.folded):
         return before.folded not in GROWN
     return before_that in _AT_PLACES or bool(before_that and before.folded in QUALITIES)
+
+
+def _is_of_a_building(folded: str) -> bool:
+    """`Knox Church choir`; not `Knox Church wedding`, nor `Xanthe Hill photo`."""
+    return folded in _BUILDINGS_OWN
 
 
 def _is_another_form(folded: str, behind: Sequence[Word]) -> bool:
