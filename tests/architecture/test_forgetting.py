@@ -9,6 +9,7 @@ import sys
 from boxlore.core.people.names.forms import soundex
 from boxlore.core.people.names_in_text.finder import forget_finders, name_finder
 from boxlore.core.people.names_in_text.hits import Hit
+from boxlore.core.people.names_in_text.names_by_shape import forget_shapes, names_by_shape
 from boxlore.core.people.names_in_text.names_of_the_living import names_of_the_living
 from boxlore.core.people.person import build_person
 from boxlore.core.people.who_is_where.reader import forget_names, read_who
@@ -25,11 +26,13 @@ def test_no_cache_of_told_words_outlives_a_strike() -> None:
     assert list(names_seen(words, [hit])) == [hit]
     assert names_of_the_living(words, "story", 2026, 100) == ("Quilla Brandlacher",)
     assert name_finder((quilla,), frozenset({"quilla"})).hits(words)
+    assert names_by_shape("Rose by the gate")
     assert read_who(words).people and soundex("Brandlacher")
     assert len(_kept()) >= 10
     forget_finders()
     forget_names()
     forget_sentences()
+    forget_shapes()
     assert _kept() == set()
 
 

@@ -91,7 +91,7 @@ NONE = [
     "Lily pond in the public gardens", "Iris beds in flower", "Miles of sand", "The Remarkables under cloud",
     "The Octagon under snow", "With Rangitoto in the background", "Gutshaus Sagadi im Winter", "Dredge Tewera at noon",
     "Moeraki and Kurow", "Moeraki and Kurow, seen by air", "Seen near Moeraki, noon", "Monumento a Garibaldi",
-    "Mosgiel woollen mill", "Puhoi (pub)", "Te Anau", "Uncle Street",
+    "Mosgiel woollen mill", "Puhoi (pub)", "Te Anau", "Lõke paistis üle lahe", "Uncle Street",
     "Our Hillman Minx outside the church", "Turi, a brigantine", "Moana Pool",
     "A game of euchre at the Oddfellows hall",  "Ivy on the wall", "Rose", "Mark & sons of the road",
 ]  # fmt: skip

@@ -113,6 +113,9 @@ _IN_SCANDINAVIA = frozenset(("sv", "nb", "da"))
 _IN_BRACKETS = re.compile(r"\s*[(\[]([^)\]]{1,40})[)\]]")
 _LONG = 3
 """Letters that a word has more of, to be the second of a name where letters tell nothing."""
+_LONG_GIVEN = 6
+"""Letters of a given name that is a family name too, from which on it is one where a dictionary has it as well:
+`Thierry`, not `Lõke`."""
 _LONG_NAME = 3
 """Letters that a family name behind initials has at least."""
 
@@ -425,7 +428,8 @@ def _is_called(word: Word) -> bool:
     """Whether it is a known given name, also as it ends in a sentence, if it is then no word of any language."""
     bare = _bare(word)
     if bare in _given_too() - EVERYDAY - CALLED:
-        return not (is_ordinary(bare) or is_english(bare) or languages_with(bare, ("en",)))
+        is_word = is_ordinary(bare) or is_english(bare) or bool(languages_with(bare, ("en",)))
+        return not is_word and (len(bare) >= _LONG_GIVEN or not is_known_anywhere(bare))
     return bare in CALLED or (is_called(bare) and not is_known_anywhere(bare) and not is_english(bare))
 
 
