@@ -60,3 +60,18 @@ def test_cousins_who_marry_stand_once() -> None:
         person("D", "1920", parents=("B",), spouses=("E",)), person("E", "1921", parents=("C",)),
     )  # fmt: skip
     assert descent(people, people) == [(0, ("A",)), (1, ("B",)), (2, ("D", "E")), (1, ("C",))]
+
+
+def test_a_second_husband_stands_beside_his_wife_and_not_above_the_children_of_the_first() -> None:
+    people = tree(
+        person("Juhan", "1885"), person("Arvo", "1914", parents=("Juhan",)), person("Liisi", "1918", spouses=("Arvo",)),
+        person("Leida", "1941", parents=("Arvo", "Liisi")), person("Peeter", "1911", spouses=("Liisi",)),
+        person("Ann", "1952", parents=("Liisi", "Peeter")),
+    )  # fmt: skip
+    wanted = [
+        (0, ("Juhan",)), (1, ("Arvo", "Liisi")), (2, ("Leida",)), (1, ("Peeter", "Liisi")), (2, ("Ann",)),
+    ]  # fmt: skip
+    assert descent(people, people) == wanted
+    older = {**people, "Peeter": person("Peeter", "1880", spouses=("Liisi",))}
+    assert sorted(ident for _, couple in descent(older, older) for ident in couple) == sorted([*people, "Liisi"])
+    assert (2, ("Leida",)) in descent(older, older)

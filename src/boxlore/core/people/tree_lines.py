@@ -1,10 +1,10 @@
 """Generations below one another: the lines of a small family tree that can be read aloud.
 
-A line is a couple or someone alone; below it, one step further in, stand their children. Everyone stands once: whoever
-married into a line stands in it. Whoever has no link to another of those wanted is left out.
+A line is a couple or someone alone; below it, one step further in, stand their children. Everyone stands once, but for
+who had children with, or married, several: once with each. Whoever has no link to another of those wanted is left out.
 """
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping, Set
 
 from boxlore.core.people.kin import Kin
 from boxlore.core.people.person import Person
@@ -46,16 +46,21 @@ def _couple(kin: Kin, ident: str, kept: Collection[str]) -> list[str]:
 
 
 def _below(
-    kin: Kin, ident: str, kept: Collection[str], seen: set[str], depth: int, people: Mapping[str, Person]
+    kin: Kin, ident: str, kept: Set[str], seen: set[str], depth: int, people: Mapping[str, Person]
 ) -> Iterator[DescentLine]:
-    couple = tuple(partner for partner in _couple(kin, ident, kept) if partner not in seen)
     if ident in seen:
         return
+    couple = tuple(_couple(kin, ident, kept))
     seen.update(couple)
     yield depth, couple
     children = {child for partner in couple for child in kin.children(partner) if child in kept}
     for child in sorted(children, key=lambda child: _age(people[child])):
-        yield from _below(kin, child, kept, seen, depth + 1, people)
+        if kept.intersection(kin.parents(child)) <= set(couple):  # a stepchild stands below its own parents
+            yield from _below(kin, child, kept, seen, depth + 1, people)
+    for partner in couple[1:]:  # who was married to somebody else, too, stands there once more
+        for other in _couple(kin, partner, kept):
+            if not _above(kin, other, kept):  # else they stand below their own parents
+                yield from _below(kin, other, kept, seen, depth, people)
 
 
 def _has_kin(lines: list[DescentLine], at: int) -> bool:
