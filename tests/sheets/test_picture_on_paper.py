@@ -8,7 +8,7 @@ from PIL import Image
 
 from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.records.item_record import Record
-from boxlore.sheets.picture_on_paper import Room, Shelf, figure, front_of, heads_of, jpeg_size, numbers_of
+from boxlore.sheets.picture_on_paper import Room, Shelf, are_clear, figure, front_of, heads_of, jpeg_size, numbers_of
 
 CHIN = [
     ([(1, (0.4, 0.2, 0.1, 0.1))], [(0.45, 0.325)]),
@@ -35,6 +35,12 @@ def test_no_number_covers_a_face_or_another_number_in_a_crowd() -> None:
         for left, top, wide, high in [*boxes, *discs[:at]]:
             apart = x + w <= left + 1e-6 or left + wide <= x + 1e-6 or y + h <= top + 1e-6 or top + high <= y + 1e-6
             assert apart
+
+
+def test_of_heads_close_together_it_is_known_that_numbers_lie_on_them() -> None:
+    close = [(1, (0.4, 0.4, 0.1, 0.1)), (2, (0.51, 0.4, 0.1, 0.1)), (3, (0.45, 0.51, 0.1, 0.1))]
+    assert are_clear(close, numbers_of(close, 0.08, 0.08), 0.08, 0.08)
+    assert not are_clear(close, numbers_of(close, 0.6, 0.6), 0.6, 0.6)
 
 
 def test_a_head_at_the_edge_is_moved_into_the_picture(hard: list[Record]) -> None:

@@ -35,6 +35,9 @@ def test_what_is_taken_out(words: str, wanted: str) -> None:
 
 def test_a_very_long_word_may_break() -> None:
     assert printable("a" * 24) == "a" * 24
+    name = "Hohenlohe-Schillingsfürst-Whitcombe"
+    assert printable(name) == name
+    assert printable("urn:uuid:01a22679-e6cf-705a") == "urn:uuid:01a22679-e6cf-\u200b705a"
     assert printable("a" * 30) == "a" * 12 + "\u200b" + "a" * 12 + "\u200b" + "a" * 6
 
 

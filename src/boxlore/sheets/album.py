@@ -127,6 +127,7 @@ def _whole(parts: Sequence[Chapter], records: Sequence[Record], shelf: Shelf, pr
     return {
         **shared(printing),
         "measuring": False,
+        "room": (area.wide, area.high),
         "under_title": [isolated(words) for words in _under_title(records, printing.say) if words],
         "photos": [{**_words(record, shelf, printing), "chapter": begins.get(record.number, "")} for record in records],
         "widths": [area.width(count) for count in area.columns],
@@ -185,9 +186,13 @@ def _with_picture(
 
 
 def _shown(record: Record, shelf: Shelf, room: Room, printing: Printing) -> dict[str, Any]:
-    """The picture. Where an outline key says who is who, no number covers anybody on it."""
+    """The picture. Where an outline key says who is who, no number covers anybody on it; where the picture is too small
+    for its numbers, they are left out of it and of the words, which go by rows.
+    """
     shown = figure(record, shelf, room, printing.style)
-    return {**shown, "numbers": [] if shown["outline"] else shown["numbers"]}
+    if shown["outline"]:
+        return {**shown, "numbers": []}
+    return shown if shown["clear"] else {**shown, "numbers": [], **_people(record, printing.style)}
 
 
 def _cover(ordered: Sequence[Record], shelf: Shelf, area: Area, printing: Printing) -> dict[str, Any]:
@@ -223,19 +228,26 @@ def _under_title(records: Sequence[Record], say: Say) -> list[str]:
 def _words(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
     """The words of one photograph as the template takes them."""
     theme = printing.theme
-    lines = captions.lines(record, "sheet", replace(printing.style, numbers=has_numbers(record)))
-    people = " ".join(lines[part] for part in ("who", "named", "taker") if part in lines)
+    style = replace(printing.style, numbers=has_numbers(record))
+    lines = captions.lines(record, "sheet", style)
     return {
         "number": record.number,
         "reference": isolated(references.reference(record, printing.style)),
         "title": isolated(captions.title(record, printing.style)),
         "occasion": isolated(lines.get("occasion", "")),
-        "people": isolated(people),
+        **_people(record, style),
         "place_date": isolated(lines.get("where_when", "")),
         "ways": [_told(record, printing, brief) for brief in range(len(MOST_STORY))],
         "number_wide": theme.size * 0.6,
         **outline_key(record, shelf, theme.size),
     }
+
+
+def _people(record: Record, style: captions.Style) -> dict[str, Any]:
+    """Who is in it, named or took it, in one paragraph, and row by row."""
+    beside = [captions.named_line(record, style), captions.taker_line(record, style)]
+    rows = [captions.sentence(line) for line in (*captions.who_lines(record, style), *beside) if line]
+    return {"people": isolated(" ".join(rows)), "rows": [isolated(row) for row in rows]}
 
 
 def _told(record: Record, printing: Printing, brief: int) -> dict[str, Any]:

@@ -1,5 +1,6 @@
 """The end of the album: who is who, the places, and where the words come from."""
 
+import re
 from collections.abc import Container, Iterable, Mapping, Sequence
 from typing import Any
 
@@ -7,8 +8,9 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person
+from boxlore.core.places.reading import Place
 from boxlore.core.records.item_record import PersonShown, Record
-from boxlore.core.statements import Sure
+from boxlore.core.statements import Sure, fold
 from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.printable_words import isolated
@@ -26,18 +28,28 @@ def people_index(records: Sequence[Record], printing: Printing) -> list[dict[str
     someone bore refers to the one used here.
     """
     names: dict[str, dict[str, str]] = {}
+    roles: dict[str, set[str]] = {}
+    called: set[str] = set()
     lives: dict[str, str] = {}
     others: dict[str, str] = {}
     for record in records:
         for person in record.named_people:
             name = _sorted_name(person, printing)
             _add(names, name, record.number, unsure=is_doubted(person))
+            roles.setdefault(name, set()).add(person.role)
+            if is_name(name) or ", " in printing.sort_names.get(person.person, ""):
+                called.add(name)
             lives[name] = printing.lives.get(person.person, "")
             others |= dict.fromkeys(printing.other_names.get(person.person, ()), name)
-    rows = [_row(name, items, more=lives[name]) for name, items in names.items()]
-    rows += [_row(further, {}, see=name) for further, name in others.items() if further not in names]
-    with_name = [row for row in rows if is_name(row["name"])]
-    without = [row for row in rows if row not in with_name]
+    with_name: list[IndexRow] = []
+    without: list[IndexRow] = []
+    for name, items in names.items():
+        taker = printing.say("photographer") if roles[name] == {"photographer"} else ""
+        row = _row(name, items, more=", ".join(filter(None, (lives[name], taker))))
+        (with_name if name in called else without).append(row)
+    for further, name in others.items():
+        if further not in names:
+            (with_name if name in called else without).append(_row(further, {}, see=name))
     return _groups([("", with_name), (printing.say("Without a name"), without)], printing)
 
 
@@ -73,12 +85,34 @@ def other_sort_names(person: Person) -> tuple[str, ...]:
 
 
 def places_index(records: Sequence[Record], printing: Printing) -> list[dict[str, Any]]:
-    """The index of places, as they are called in the captions."""
-    places: dict[str, dict[str, str]] = {}
+    """The index of places, as they are called in the captions: each once, under the words that most captions have, and
+    of those the shortest. From further words in which no such name stands it is referred to.
+    """
+    places: dict[str, dict[str, list[str]]] = {}
     for record in records:
-        if place := captions.place_line(record, printing.style):
-            _add(places, captions.capital(place), record.number)
-    return _groups([("", [_row(name, items) for name, items in places.items()])], printing)
+        if line := captions.place_line(record, printing.style):
+            town = town_of(record) if not record.disputed("place") else None
+            by_words = places.setdefault(f"{town.geonames}" if town else line, {})
+            by_words.setdefault(captions.capital(line), []).append(record.number)
+    rows = []
+    for by_words in places.values():
+        name, *further = sorted(by_words, key=lambda words: (-len(by_words[words]), len(words)))
+        rows.append(_row(name, {number: "" for numbers in by_words.values() for number in numbers}))
+        rows += [_row(words, {}, see=name) for words in further if not is_told_in(name, words)]
+    return _groups([("", rows)], printing)
+
+
+def town_of(record: Record) -> Place | None:
+    """The town that the place of a record was found as, or None."""
+    place = record.place
+    return place if place and place.geonames and place.city else None
+
+
+def is_told_in(name: str, words: str) -> bool:
+    """Whether the first words of a place's name stand in others: `Kärdla` in `Near Kärdla, Hiiumaa`. What brackets say
+    is ours: what the place is called now.
+    """
+    return fold(re.split(r"[,(]", name)[0].strip()) in fold(words.partition(" (")[0])
 
 
 def sources(records: Iterable[Record], printing: Printing, noted: Container[str] = ()) -> list[dict[str, str]]:

@@ -1,7 +1,7 @@
 """A picture on paper: its size, the numbers of its people, and the outline key of a large group.
 
-A number stands under the chin, or beside the head if another number or head is there. It stands on a face only if
-there is no free spot.
+A number stands under the chin, or beside the head if another number or head is there, or near it. It stands on a face
+only if there is no free spot.
 """
 
 import shutil
@@ -136,19 +136,20 @@ def figure(record: Record, shelf: Shelf, room: Room, style: Style) -> dict[str, 
     if scan is None or path is None:
         shelf.findings.append(note("sheet.picture", f"The picture of {record.number} cannot be shown."))
         missing = style.say("This picture cannot be shown: the file is damaged or missing.")
-        return {"picture": None, "missing": missing, "alt": alt, "numbers": [], "outline": []}
+        return {"picture": None, "missing": missing, "alt": alt, "numbers": [], "clear": True, "outline": []}
     pixels_wide, pixels_high = shelf.size(path)
     scale = min(room.wide / pixels_wide, room.high / pixels_high)
     heads = heads_of(record.shown(), scan)
+    disc = room.number / (pixels_wide * scale), room.number / (pixels_high * scale)
+    numbers = numbers_of(heads, *disc) if has_numbers(record) else []
     return {
         "picture": path.name,
         "missing": "",
         "alt": alt,
         "width": pixels_wide * scale,
         "height": pixels_high * scale,
-        "numbers": numbers_of(heads, room.number / (pixels_wide * scale), room.number / (pixels_high * scale))
-        if has_numbers(record)
-        else [],
+        "numbers": numbers,
+        "clear": are_clear(heads, numbers, *disc),
         **_outline(heads, pixels_high / pixels_wide),
     }
 
@@ -197,6 +198,9 @@ def numbers_of(heads: Sequence[tuple[int, Box]], wide: float, high: float) -> li
             (x + w + wide / 2, y + h * 0.8),
             (x - wide / 2, y + h * 0.8),
             (x + w / 2, y + h + high),
+            (x + w / 2, y - high / 2),
+            (x + w / 2 - wide, y + h + high / 2),
+            (x + w / 2 + wide, y + h + high / 2),
         ]
         inside = [_inside(spot, wide, high) for spot in spots]
         free = [spot for spot in inside if not any(_meets(_disc(spot, wide, high), box) for box in occupied)]
@@ -204,6 +208,15 @@ def numbers_of(heads: Sequence[tuple[int, Box]], wide: float, high: float) -> li
         occupied.append(_disc(spot, wide, high))
         placed.append({"x": spot[0], "y": spot[1], "number": number})
     return placed
+
+
+def are_clear(
+    heads: Sequence[tuple[int, Box]], numbers: Sequence[Mapping[str, float]], wide: float, high: float
+) -> bool:
+    """Whether no disc of that size lies on a face or on another disc."""
+    discs = [_disc((one["x"], one["y"]), wide, high) for one in numbers]
+    taken = [*(head for _, head in heads), *discs]
+    return not any(_meets(disc, box) for disc in discs for box in taken if box is not disc)
 
 
 def _inside(spot: tuple[float, float], wide: float, high: float) -> tuple[float, float]:

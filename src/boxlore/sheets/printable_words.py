@@ -2,7 +2,8 @@
 
 Characters that change the direction of writing are removed, so that words can do no harm to what stands beside them.
 Words in a right-to-left script are set in an isolate of their own (Unicode 15, UAX #9: U+2068, U+2069). A word of 25
-letters and more may break after every 12.
+letters and more may break behind its hyphens, as the typesetter breaks it by itself, unless a figure follows (Unicode
+15, UAX #14, LB25); and where none is in 25, after every 12.
 """
 
 import re
@@ -16,6 +17,8 @@ _ISOLATE = re.compile(f"{FIRST_STRONG}([^{FIRST_STRONG}{POP}]*){POP}")
 """An isolate that ends: it can do no harm to its neighbours. Captions put each name that needs it into one."""
 _SPACES = dict.fromkeys(map(ord, "\n\t\r"), " ")
 _LONG = re.compile(r"\S{25,}")
+_WITHOUT_HYPHEN = re.compile(r"[^\s-]{25,}")
+_BEFORE_FIGURE = re.compile(r"(?<=-)(?=\d)")
 
 
 def printable(words: str) -> str:
@@ -47,8 +50,11 @@ def _prints(letter: str) -> bool:
 
 
 def _breakable(match: re.Match[str]) -> str:
-    word = match[0]
-    return "\u200b".join(word[at : at + 12] for at in range(0, len(word), 12))
+    return _BEFORE_FIGURE.sub("\u200b", _WITHOUT_HYPHEN.sub(_in_pieces, match[0]))
+
+
+def _in_pieces(part: re.Match[str]) -> str:
+    return "\u200b".join(part[0][at : at + 12] for at in range(0, len(part[0]), 12))
 
 
 def isolated(words: str) -> str:

@@ -16,6 +16,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import fold
 from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.album_chapters import in_time, photographs
+from boxlore.sheets.album_indexes import town_of
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.printable_words import clean
 
@@ -36,8 +37,8 @@ def place_of(record: Record, say: Say) -> PlaceOf | None:
     if told_place is None:
         return None
     words = captions.bare(told_place.words)
-    place = record.place
-    if place is None or not place.geonames or not place.city:
+    place = town_of(record)
+    if place is None:
         key = hashlib.sha256(fold(words).encode()).hexdigest()[:16]
         return PlaceOf(f"place/w{key}.html", captions.capital(words), ())
     country = say.country(place.country_code, place.country)

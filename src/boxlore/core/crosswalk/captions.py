@@ -237,7 +237,15 @@ def names_of(people: Sequence[PersonShown], style: Style = PLAIN) -> list[str]:
 
 
 def who_line(record: Record, style: Style = PLAIN) -> str:
-    """Who is in it, row by row, from left to right; '' if nobody is told.
+    """Who is in it, row by row, from left to right; '' if nobody is told."""
+    line = ""
+    for clause in who_lines(record, style):
+        line += f"{'' if line[-1] in '.!?…' else '.'} {capital(clause)}" if line else clause
+    return line
+
+
+def who_lines(record: Record, style: Style = PLAIN) -> list[str]:
+    """The same, each row by itself, and last who else is in it.
 
     Words that may be nobody's stand where they were told, in quotation marks: in the row, else behind everybody. An
     archive has them in a note of their own, and only in its closed part.
@@ -259,10 +267,7 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
         clauses.append(say("with {names}", names=others) if clauses else others)
     if style.is_family and (to_ask := _still_to_ask(record, say)):
         clauses.append(say("also told, and still to be asked about: {words}", words=to_ask))
-    line = clauses[0] if clauses else ""
-    for clause in clauses[1:]:
-        line += f"{'' if line[-1] in '.!?…' else '.'} {capital(clause)}"
-    return line
+    return clauses
 
 
 def _in_the_picture(record: Record) -> list[PersonShown]:

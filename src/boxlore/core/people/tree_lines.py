@@ -55,7 +55,7 @@ def _below(
     yield depth, couple
     children = {child for partner in couple for child in kin.children(partner) if child in kept}
     for child in sorted(children, key=lambda child: _age(people[child])):
-        if kept.intersection(kin.parents(child)) <= set(couple):  # a stepchild stands below its own parents
+        if kept & set(kin.parents(child)) <= set(couple):  # a stepchild stands below its own parents
             yield from _below(kin, child, kept, seen, depth + 1, people)
     for partner in couple[1:]:  # who was married to somebody else, too, stands there once more
         for other in _couple(kin, partner, kept):
