@@ -62,10 +62,10 @@ class CheckScreen(LookingScreen):
             self._rows.show(len(self._open.findings), self._finding_cells, at)
         else:
             more = len(self._groups) - len(self._shown)
-            tab = f" · Tab {more} more kinds" if more else ""
+            tab = f" · Tab {more} more" if more else ""
             title = f"{self.TITLE} · {'all' if self._wants_all else 'worth doing first'}"
             things = "one thing" if count == 1 else f"{count} things"
-            self._top.tell(title, f"{things} · Enter opens{tab} · Esc")
+            self._top.tell(title, f"{things} · Enter opens{tab} · Esc back")
             self._rows.show(len(self._shown), self._group_cells, at)
         self._at_row()
 
