@@ -56,9 +56,10 @@ class Strangers:
     def named_in(self, words: str, item: str, where: str) -> Sequence[tuple[int, int]]:
         """(start, end) of each such name in words that was not let out."""
         places = list(self.unknown.places_in(words)) if self.unknown is not None else []
-        for start, end in self.shapes.places_in(words, item, where) if self.shapes is not None else ():
-            if all(stop <= start or end <= begin for begin, stop in places):
-                places.append((start, end))
+        taken = {at for begin, stop in places for at in range(begin, stop)}
+        for place in self.shapes.places_in(words, item, where) if self.shapes is not None else ():
+            if taken.isdisjoint(range(*place)):
+                places.append(place)
         if not places or self.decided.answers.get((item, where, STRANGER, stranger_digest(words))) in _LETS_OUT:
             return ()
         return [place for place in sorted(places) if not self._lets_out(item, where, name_told(words, place))]

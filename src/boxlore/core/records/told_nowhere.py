@@ -6,8 +6,10 @@ how old it is. Nobody is who lived so long ago, or is said to be dead beside the
 somewhere in the collection. Who gave, lent or owned a thing, or holds its rights, did so later than it was made.
 """
 
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import accumulate
 
 from boxlore.core.people.names_in_text.finder import NameFinder
 from boxlore.core.people.names_in_text.names_by_shape import names_by_shape
@@ -53,18 +55,25 @@ class NamesToldNowhere:
             or (where in ABOUT_THE_PICTURE and item in self.old)
         ):
             return ()
-        return [place for place in names_by_shape(words) if self._is_asked(words, *place, where)]
-
-    def _is_told_as_a_place(self, name: str, words: str) -> bool:
-        """Whether a name is a told place, or a part of one that stands in the words."""
-        return name in self.places or any(name in place and place in words for place in self.places)
+        found = names_by_shape(words)
+        if not found:
+            return ()
+        folded = fold(words)
+        places = " , ".join(("", *(place for place in self.places if place in folded), ""))
+        hits = sorted(self.known.hits(words), key=lambda hit: hit.start)
+        starts, furthest = [hit.start for hit in hits], list(accumulate((hit.end for hit in hits), max))
+        return [
+            (start, end)
+            for start, end in found
+            if f" {fold(words[start:end])} " not in places
+            and (not (before := bisect_right(starts, start)) or furthest[before - 1] < end)
+            and self._is_asked(words, start, end, where)
+        ]
 
     def _is_asked(self, words: str, start: int, end: int, where: str) -> bool:
         name = words[start:end]
         if where in OWNED and not name.endswith(("'s", "’s")):
             return False
-        if self._is_told_as_a_place(fold(name), fold(words)) or is_told_dead(words, end):
+        if is_told_dead(words, end):
             return False
-        if max(years_beside(words, start, end), default=self.since) < self.since:
-            return False
-        return not any(hit.start <= start and end <= hit.end for hit in self.known.hits(words))
+        return max(years_beside(words, start, end), default=self.since) >= self.since

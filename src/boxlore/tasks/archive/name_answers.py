@@ -104,7 +104,8 @@ def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator
             by_name.setdefault(fold(name_told(naming.text, place)), []).append(place)
         for spans in by_name.values():
             name = name_told(naming.text, spans[0]) if naming.unknown else naming.text
-            sentence, digest = _bracketed(naming.text, spans), stranger_digest(name)
+            near = [span for span in spans if span[0] - spans[0][1] <= CONTEXT]
+            sentence, digest = _bracketed(naming.text, near), stranger_digest(name)
             yield NamePlace(whole.number, whole.id, naming.where, STRANGER, name, name, sentence, why, digest)
     people = collection.people()
     tokens = read_text(naming.text).words

@@ -22,7 +22,7 @@ All of this is of our own; the words are from memory.
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 from functools import cache, lru_cache
 from hashlib import sha256
 
@@ -50,7 +50,7 @@ from boxlore.core.people.names_in_text.named_after_table import (
     SURNAMES_TOO,
     TITLES_AND_WORDS,
 )
-from boxlore.core.people.names_in_text.names_of_the_living import is_addressed, is_called, is_of_ours
+from boxlore.core.people.names_in_text.names_of_the_living import is_addressed, is_called, is_of_ours, sentence_of
 from boxlore.core.people.names_in_text.ordinary_words import TWO_LETTERS, behind_of, is_english, is_thing
 from boxlore.core.people.names_in_text.place_names import is_of_a_place, is_of_a_street
 from boxlore.core.people.names_in_text.text_normalising import Text, Word, read_text
@@ -154,10 +154,14 @@ class _Shapes:
             elif last > at or self._may_be_listed(at):
                 others.append((at, last))
             at = last + 1
-        listed: list[Span] = []
-        while further := [span for span in others if span not in listed and self._is_listed(span, (*found, *listed))]:
-            listed += further
-        return sorted((*found, *listed))
+        others = [span for span in others if self._may_be_a_name(span)]
+        begins, ends = {first for first, _ in found}, {last for _, last in found}
+        for span in (*others, *reversed(others)):  # a list goes on to both sides
+            if span[0] not in begins and self._is_listed(span, begins, ends):
+                found.append(span)
+                begins.add(span[0])
+                ends.add(span[1])
+        return sorted(found)
 
     def _read(self, at: int) -> tuple[int, bool]:
         """The last word of what begins here, and whether it is a name."""
@@ -295,8 +299,9 @@ class _Shapes:
     def _is_found(self, at: int) -> bool:
         """Whether a search would find somebody called so here."""
         word = self._words[at]
-        hits = _finder_of(_bare(word)).hits(self._told)
-        return any(hit.start < word.end and word.start < hit.end for hit in hits)
+        begin, end = sentence_of(self._told, word.start, word.end)
+        hits = _finder_of(_bare(word)).hits(self._told[begin:end])
+        return any(begin + hit.start < word.end and word.start < begin + hit.end for hit in hits)
 
     def _is_word_there(self, at: int) -> bool:
         """Whether a given name alone is rather a word of another language than English."""
@@ -391,16 +396,17 @@ class _Shapes:
         is_name = all(not is_english(_bare(word)) for word in self._words[first : last + 1])
         return behind is not None and is_name and any(_says_where(element.kind) for element in elements_of(behind[1]))
 
-    def _is_listed(self, span: Span, names: Sequence[Span]) -> bool:
-        """Whether words written large, none of them English, stand by `and` beside a name, or between two in a list."""
+    def _may_be_a_name(self, span: Span) -> bool:
+        """Whether words written large may be one beside a name: none of them is English, nor a thing."""
         words = self._words[span[0] : span[1] + 1]
         is_given = words[0].folded in CALLED or words[0].folded in _given_too()
         is_word = is_english(_bare(words[0])) and not is_given
         if is_word or any(word.folded in BEHIND | BEFORE for word in words):
             return False
-        if self._is_thing(*span):
-            return False
-        begins, ends = {first for first, _ in names}, {last for _, last in names}
+        return not self._is_thing(*span)
+
+    def _is_listed(self, span: Span, begins: AbstractSet[int], ends: AbstractSet[int]) -> bool:
+        """Whether it stands by `and` beside a name, or between two in a list; names by their first and last words."""
         if (self._is_and(span[0] - 1) and span[0] - 2 in ends) or (self._is_and(span[1] + 1) and span[1] + 2 in begins):
             return True
         is_behind = span[0] - 1 in ends and bool(_LISTS.fullmatch(self._words[span[0]].before))
@@ -427,7 +433,7 @@ def _bare(word: Word) -> str:
 def _is_called(word: Word) -> bool:
     """Whether it is a known given name, also as it ends in a sentence, if it is then no word of any language."""
     bare = _bare(word)
-    if bare in _given_too() - EVERYDAY - CALLED:
+    if bare in _families_too():
         is_word = is_ordinary(bare) or is_english(bare) or bool(languages_with(bare, ("en",)))
         return not is_word and (len(bare) >= _LONG_GIVEN or not is_known_anywhere(bare))
     return bare in CALLED or (is_called(bare) and not is_known_anywhere(bare) and not is_english(bare))
@@ -443,6 +449,11 @@ def _small_words() -> frozenset[str]:
 def _given_too() -> frozenset[str]:
     """Given names that are family names too."""
     return frozenset(GIVEN_OR_FAMILY.split()) | EVERYDAY
+
+
+@cache
+def _families_too() -> frozenset[str]:
+    return _given_too() - EVERYDAY - CALLED
 
 
 def _is_large(word: Word) -> bool:

@@ -86,6 +86,8 @@ _GIVING = (
 )
 _GAVE = re.compile(rf"{_GIVING}[^.!?\n]{{0,25}}$", re.IGNORECASE)
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
+LONG_SENTENCE = 400
+"""Letters on either side of a name, beyond which nothing is told of it."""
 _CHILDREN = tuple(
     "lapselap lapselaste poja tutre tytta poika vauva unoka dedunoka barnebarn barnbarn enkel urenkel wnuc wnuk vnuk "
     "vnuc mazmeit mazdel anuk proanuk nipot niet petit внук внуч правну grandchild toddler baby".split()
@@ -193,8 +195,16 @@ def is_told_dead(words: str, end: int) -> bool:
 
 def years_beside(words: str, start: int, end: int) -> list[int]:
     """The years told in the sentence of a name."""
-    ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
-    return [int(told) for beside in _told_beside(words, ends, start, end) for told in _YEAR.findall(beside)]
+    first, last = sentence_of(words, start, end)
+    return [int(told) for told in _YEAR.findall(words[first:start]) + _YEAR.findall(words[end:last])]
+
+
+def sentence_of(words: str, start: int, end: int) -> tuple[int, int]:
+    """Where the sentence of a name begins and ends; of a long one, what is near."""
+    near = max(0, start - LONG_SENTENCE)
+    ends = [match.end() for match in _SENTENCE_ENDS.finditer(words, near, start)]
+    behind = _SENTENCE_ENDS.search(words, end, end + LONG_SENTENCE)
+    return (ends[-1] if ends else near), (behind.end() if behind else min(len(words), end + LONG_SENTENCE))
 
 
 def is_addressed(word: Word) -> bool:
