@@ -114,6 +114,8 @@ LIKELY = [  # words, who tells, whom they are likely to mean
     ("when Granny was six", "", {"granny": ("o", "s")}),
     ("toen vader zes was", "", {"vader": ("p", "k")}),
     ("my cousin's wedding", "", {}),
+    ("before my grandfather died", "r", {"grandfather": ("j",), "my grandfather": ("j",)}),
+    ("before Nan died", "w", {"nan": ("o", "s")}),
     ("when Aunt Ida died", "", {}),
     ("kui Juhan suri", "", {}),
 ]

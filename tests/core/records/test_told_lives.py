@@ -79,6 +79,12 @@ LEANING = [  # words, the date, what is asked
     ("while we lived in Port Chalmers", "[1958-03..]", "is the time from “We moved to Port Chalmers” on meant?"),
     ("yr or 2 after we shifted to Port Chalmers", "[1959~..1960~]", "is “We moved to Port Chalmers” meant?"),
     ("James, the spring before he died", "1949-21", "is “Grandfather James died” meant?"),
+    ("the Monday before we moved", "[1958-02-24,1958-03-03,1958-03-10,1958-03-17,1958-03-24]", "“We moved to Port"),
+    ("the weekend after we moved", None, "we moved”: when was that?"),
+    ("the weekend after the wedding", "1953-02-07/1953-02-08", "“Tom and Mary Rourke were married” meant?"),
+    ("the tenth anniversary of the move", "[1968-03-01..1968-03-31]", "“We moved to Port Chalmers” meant?"),
+    ("the Sunday after Ida was born", None, "hich day exactly"),
+    ("at least five years after the wedding", "[1958~..]", "“Tom and Mary Rourke were married” meant?"),
     ("the wedding anniversary 1940", None, "is 1940 meant?"),
     ("the big happy wedding anniversary, 1960", None, "is 1960 meant?"),
     ("between the wedding and the move", "1953-02-07/1958-03", "“We moved to Port Chalmers” meant?"),
@@ -154,6 +160,8 @@ def test_kin_that_are_only_likely_are_asked_about() -> None:
     reading = read("before Grandad died", AS_TOLD, KnownDates(events=events, perhaps=perhaps))
     assert reading.edtf is not None and reading.edtf.text == "[..1949-08-02]"
     assert reading.ask == "“before Grandad died”: is “Grandfather James died” meant?"
+    events, perhaps = meant_by("Grandad's funeral", happened, people, "", {}, likely)
+    assert perhaps["grandad's funeral"] == (("the funeral, after Grandfather James died", "1949-08-02~"),)
 
 
 GRANNIES = (Whom("Anna Kask", "1881-03-02", "1931-05"), Whom("Mari Tamm", "", "1940-01-09"))
@@ -177,6 +185,8 @@ def test_of_several_who_may_be_meant_each_is_offered(
 ONE_DEAD = [  # where only the death is known
     ("when Granny was six", "When was Granny born?"),
     ("Granny's birthday 1930", None),
+    ("the Christmas Granny was sixteen", "When was Granny born?"),
+    ("the Christmas Granny was here", None),
     ("Granny in her twenties", "When was Granny born?"),
 ]
 

@@ -7,12 +7,13 @@ from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast, with_birthdays, with_halves
-from boxlore.core.dates.ages_in_captions import ages_told
+from boxlore.core.dates.ages_in_captions import ages_told, together
 from boxlore.core.dates.ages_in_tens import ask_of_tens
 from boxlore.core.dates.asked_words import asked, not_understood
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.dated_at_an_age import dated_at_an_age
 from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.event_question import when_born
 from boxlore.core.dates.guards import guarded
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense, words_of_several
@@ -49,6 +50,16 @@ def beside_a_birthday(tokens: list[Token], decided: Decided) -> Outcome | None:
     births = [standard.parsed(life.born).earliest for life in lives if life.born]  # type: ignore[attr-defined]  # a life
     last = outcome.edtf.latest
     return None if last is not None and any(birth and last < birth for birth in births) else outcome
+
+
+def of_no_birth(tokens: list[Token], words: str) -> Outcome | None:
+    """“The Christmas Walter was sixteen”, of whose life only the end is known: the question when he was born; None for
+    other words. Else the number would be taken for a year."""
+    for whose, was, age_told in zip(tokens, tokens[1:], tokens[2:], strict=False):
+        sense = whose.senses[0]
+        if sense.kind == "person" and not sense.value.born and was.is_any(_WAS) and age_told.is_any(NUMBERS):  # type: ignore[attr-defined]  # a life, by its kind
+            return Outcome(None, when_born(words[whose.start : whose.end]))
+    return None
 
 
 def age_beside_words(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
@@ -130,9 +141,45 @@ def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | N
         text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
         if not text:
             ask_of_tens(tokens, words, context)
+            _ask_of_two_ages(tokens, words, context)
+            text = _of_two(tokens, words, context)
     except NoSuchDate as none:
         return Outcome(None, none.ask, none.choices)
     return guarded(Outcome(standard.parsed(text)), context) if text else None
+
+
+def _ask_of_two_ages(tokens: list[Token], words: str, context: DateContext) -> None:
+    """Raises NoSuchDate with the question whether an age is meant: “Edith 7 or 8”, “Edith 7?? or 8”."""
+    told = [token for token in tokens if not token.kinds <= _SIGNS]
+    if len(told) != len(_TWO_AGES) or not all(
+        token.is_any(kinds) for token, kinds in zip(told, _TWO_AGES, strict=True)
+    ):
+        return
+    aged = Token(_AGED_SENSE, told[0].end, told[0].end)
+    if text := age([told[0], aged, *told[1:]], words, context):
+        raise NoSuchDate(f"“{words}”: is {asked(text, context)} meant?", (text,))
+
+
+_SIGNS = frozenset(("query", "comma", "noise"))
+_TWO_AGES = (frozenset(("person",)), frozenset(("day",)), frozenset(("or", "dash")), frozenset(("day",)))
+_AGED_SENSE = (Sense("aged"),)
+
+
+def _of_two(tokens: list[Token], words: str, context: DateContext) -> str | None:
+    """“When the twins were five and Mary was thirty”: the days on which both were so old; None for other words. Raises
+    NoSuchDate where there are none."""
+    at = next((at for at, token in enumerate(tokens) if token.is_any(_AND)), 0)
+    parts = (tokens[:at], tokens[at + 1 :])
+    if not at or not all(any(token.senses[0].kind == "person" for token in part) for part in parts):
+        return None
+    if not all(any(token.is_any(_WAS) for token in part) for part in parts):
+        return None
+    led = [token for token in parts[0] if token.is_any(_WHEN)]
+    first, second = age(parts[0], words, context), age([*led, *parts[1]], words, context)
+    return together([first, second], words) if first and second else None
+
+
+_AND, _WHEN = frozenset(("and",)), frozenset(("when",))
 
 
 def _of_several(tokens: list[Token], words: str) -> list[Token]:

@@ -80,7 +80,7 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
         return None
     if not count or not all(lives) or len(ages) != count or order not in ("pn" * count, "p" * count + "n" * count):
         return None
-    whole = _together([_at(born, *age) for born, age in zip(lives, ages, strict=True)], text)
+    whole = together([_at(born, *age) for born, age in zip(lives, ages, strict=True)], text)
     if not of_age or tail or between:
         raise NoSuchDate(f"“{text}”: is {asked(whole, context)} meant?", (whole,))
     return whole
@@ -107,7 +107,7 @@ def _at(born: str, number: int, how: str) -> str:
     return {"nearly": year_of_age, "about": about_age}.get(how, at_age)(born, number)
 
 
-def _together(dates: list[str], text: str) -> str:
+def together(dates: list[str], text: str) -> str:
     """The days that all have; the date itself where there is one. Raises NoSuchDate where they have none."""
     if len(dates) == 1:
         return dates[0]

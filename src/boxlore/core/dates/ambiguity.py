@@ -26,6 +26,7 @@ from boxlore.core.dates.ages_beside_words import (
     age_with_a_word,
     beside_a_birthday,
     of_age,
+    of_no_birth,
     of_whom,
 )
 from boxlore.core.dates.ages_in_captions import ME
@@ -215,6 +216,8 @@ def _not_as_one_whole(
         beside = beside_a_birthday(tokens, lambda stretch: decided(stretch, context))
         if beside:
             return beside
+    if "person" in kinds and "was" in kinds and (unknown := of_no_birth(tokens, words)):
+        return unknown
     if kinds & AGE_WORDS and kinds & NUMBERS and (leaning := with_ages(of_whom(tokens), words, context)):
         outcome = (
             dated_at_an_age(leaning, context, lambda stretch: decided(stretch, context))

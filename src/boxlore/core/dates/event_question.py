@@ -6,7 +6,7 @@ import re
 _NOUNS = ("the", "a", "an", "my", "our", "his", "her", "their")
 _POSSESSIVE = re.compile(r"\w[’']s? ")
 _VERB = re.compile(
-    r"\b(?:was|were|is|are|had|has|got|went|came|did|broke|began|ended|started|moved|died|left|lived|worked)\b",
+    r"\b(?:was|were|is|are|had|has|got|went|came|did|broke|began|ended|started|moved|died|left|lived|worked|opened|closed|sold|burned|burnt|retired|emigrated|sailed|flooded)\b",
     re.IGNORECASE,
 )
 _SENTENCE = re.compile(f",|{_VERB.pattern}", re.IGNORECASE)

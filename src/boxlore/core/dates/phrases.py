@@ -6,6 +6,7 @@ Conventions (ours unless a source is named): about → `~`; probably → `?`; ea
 its years 0-3, 4-6 and 7-9; a picture is one moment, so "between" is one of a set and "from … to" an interval.
 """
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from itertools import islice, product
@@ -111,11 +112,25 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         outcome = _of_what_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
     if known.likely and (outcome is None or outcome.edtf is None):
         outcome = _of_whom_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
+    if (outcome is None or not outcome.choices) and (counted := _in_years(context.text)):
+        return replace(read(counted, settings, known), text=text)
     if outcome is None:
         return _no_date(text)
     if outcome.edtf is None:
         return _no_date(text, outcome.ask, outcome.alternatives)
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
+
+
+def _in_years(words: str) -> str:
+    """“The tenth anniversary of the fire” as so many years to the day after it; empty for other words."""
+    match = _ANNIVERSARY_OF.fullmatch(words)
+    counts = (
+        [sense.value for token in lex(match[2]) for sense in token.senses if sense.kind == "ordinal"] if match else []
+    )
+    return f"{match[1]}{counts[0]} years to the day after {match[3]}" if match and counts else ""
+
+
+_ANNIVERSARY_OF = re.compile(r"(.*?)(?:the )?(\w+) anniversary of (.+)", re.IGNORECASE)
 
 
 def _as_whole(

@@ -151,13 +151,16 @@ def _months_near(first: Day, last: Day, distance: Distance) -> str:
 def _days_near(first: Day, last: Day, distance: Distance) -> str:
     start, end = to_number(*first), to_number(*last)
     if distance.unit == "weekend":
-        if start != end or (start - 1) % 7 > _FRIDAY:
+        if start == end and (start - 1) % 7 > _FRIDAY:
+            own = start - (start - 1) % 7 + _FRIDAY + 1
+            raise NoSuchDate("Which weekend is meant?", _weekends((own, own + 7 * distance.side)))
+        if start != end:
             raise NoSuchDate("Which weekend is meant?")
         saturday = start - (start - 1) % 7 + _FRIDAY + 1 - (7 if distance.side < 0 else 0)
         return f"{from_number(saturday)}/{from_number(saturday + 1)}"
     if distance.unit == "weekday":
         if start != end:
-            raise NoSuchDate("On which day exactly was that?")
+            raise NoSuchDate("On which day exactly was that?", _of_each_day(start, end, distance))
         step = (distance.value - (start - 1)) % 7 or 7
         further = 7 * (max(distance.count, 1) - 1)
         if distance.side > 0:
@@ -183,6 +186,22 @@ def _days_near(first: Day, last: Day, distance: Distance) -> str:
     else:
         low, high = from_number(start - farthest), from_number(end - nearest)
     return str(low) if low == high else f"[{low}..{high}]"
+
+
+def _weekends(saturdays: tuple[int, ...]) -> tuple[str, ...]:
+    return tuple(f"{from_number(saturday)}/{from_number(saturday + 1)}" for saturday in saturdays)
+
+
+def _of_each_day(start: int, end: int, distance: Distance) -> tuple[str, ...]:
+    """The days of the week that are meant if an event was on one of these days: “the Monday before we moved”, of a move
+    that is known to the month; none where they are too many."""
+    if end - start > _MOST_DAYS:
+        return ()
+    days = dict.fromkeys(_days_near(day, day, distance) for day in map(from_number, range(start, end + 1)))
+    return (f"[{','.join(days)}]",)
+
+
+_MOST_DAYS = 31
 
 
 def _few(first: Day, last: Day, side: int) -> tuple[tuple[Day, int], tuple[Day, int]]:

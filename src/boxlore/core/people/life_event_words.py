@@ -341,10 +341,11 @@ def shorter(name: str) -> tuple[str, ...]:
     return tuple(filter(None, (" ".join(parted[:end]), owned[-1] if len(owned) > 1 else "")))
 
 
-_PAST = dict(
+PAST = dict(
     row.split("-")
     for row in "sink-sank fall-fell break-broke begin-began win-won sell-sold buy-bought build-built leave-left "
-    "come-came go-went fly-flew find-found lose-lost burn-burnt meet-met freeze-froze give-gave take-took".split()
+    "come-came go-went fly-flew get-got run-ran "
+    "find-found lose-lost burn-burnt meet-met freeze-froze give-gave take-took".split()
 )
 """Verbs of what happens in a family whose past is not in -ed, by their plain form."""
 
@@ -363,7 +364,7 @@ def as_clause(name: str) -> Iterator[str]:
         return
     whose = " ".join(of).removesuffix("'s")
     plain = [stem, f"{stem}e", stem[:-1] if stem[-1] == stem[-2] else stem]
-    past = {_PAST[verb] for verb in plain if verb in _PAST} | {f"{stem}ed"}
+    past = {PAST[verb] for verb in plain if verb in PAST} | {f"{stem}ed"}
     yield from (f"{whose} {joined}{verb}" for verb in sorted(past) for joined in ("", "was ", "were "))
 
 

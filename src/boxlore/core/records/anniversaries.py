@@ -139,13 +139,19 @@ def kept(told: Told, edtf: str, name: str, *, is_wedding: bool) -> Iterator[Kept
             if (run := _numbered(told.words, match, edtf)) and not any(run[1] == end for _, end, _ in runs):
                 runs.append(run)
     for start, end, months in runs:
-        if day := _on(edtf, months):
+        if (day := _on(edtf, months)) and not _is_of_another(told, end):
             years = "a year" if months == _YEAR else f"{months // _YEAR}{' and a half' * (months % _YEAR > 0)} years"
             words, is_sure = _of_whom(told, start, end)
             yield Kept(words, day, f"{years} after {as_named(name)}", is_sure or not is_wedding)
 
 
 _YEAR = 12
+
+
+def _is_of_another(told: Told, end: int) -> bool:
+    """Whether another event is told behind the words of a day (“the tenth anniversary of the fire”)."""
+    behind = told.words[end:]
+    return bool(re.match(rf" {_OF} ", behind)) and _of_whom(told, end, end)[0] == "" and not _OF_PARENTS.match(behind)
 
 
 def _numbered(words: str, match: re.Match[str], edtf: str) -> tuple[int, int, int] | None:

@@ -15,6 +15,7 @@ from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import Meanings
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.event_clauses import clauses
 from boxlore.core.people.life_event_words import (
     ALONE,
     INFLECTED,
@@ -140,6 +141,8 @@ def meant_by(
         _add(loose, _perhaps(event, people, told), pieces, event.edtf, event.name)
         if perhaps_kin:
             _add(loose, _ways(event, people, "", loosely), pieces, event.edtf, event.name)
+            for after in followed(_happened(event, people, "", loosely), words):
+                _add(loose, (*after.sure, *after.perhaps), pieces, after.edtf, after.name)
         for after in followed(_happened(event, people, narrator, told), words):
             _add(sure, after.sure, pieces, after.edtf, after.name)
             _add(loose, after.perhaps, pieces, after.edtf, after.name)
@@ -443,6 +446,7 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
         for name in event.names:
             yield from shorter(name)
             yield from as_clause(name)
+            yield from clauses(name, pieces)
             yield _without_owner(name, people, pieces)
             yield from called_otherwise(name)
             yield from _ways_told(burned(name, pieces), pieces)

@@ -9,7 +9,7 @@ from boxlore.core.dates.lexicon import ANY_LANGUAGE
 from boxlore.core.people.kin import Kin
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_where.kin_cases import plain_forms
-from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.kin_words import may_be_own, own_relation
 from boxlore.core.statements import fold
 
 _WORD = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*")
@@ -53,15 +53,19 @@ def kin_likely(
     grandmother`), and where nobody is known to tell, whose child has one."""
     likely: dict[str, tuple[str, ...]] = {}
     joining = _joining(words)
-    for word in _WORD.findall(words):
-        phrase = word.casefold()
-        relation = "" if phrase in joining or phrase in told else _relation(word)
+    parted = _WORD.findall(words)
+    for phrase in (*parted, *(" ".join(pair) for pair in itertools.pairwise(parted))):
+        folded = phrase.casefold()
+        name = may_be_own(phrase)  # `Nan`
+        relation = "" if folded in joining or folded in told else name or _relation(phrase)
         if relation in _OF_ALL:
             ids = [ident for ident, person in people.items() if _is_called_by(person.name, relation)]
             if narrator not in people:
                 ids += _elders(people, relation)
+            elif name:
+                ids += _related(people, narrator, relation)
             if ids := list(dict.fromkeys(ids)):
-                likely[phrase] = tuple(ids)
+                likely[folded] = tuple(ids)
     return {phrase: ids for phrase, ids in likely.items() if len(ids) <= _MOST_LIKELY}
 
 

@@ -87,6 +87,8 @@ CZECH = Language(
         "possessive": "můj|moje|mých|mým|mé|moji|mými|její|jeho|svých|svým|jejích|jejím",
         "at_years": "v|ve",
         "when": "kdy|ve kterém|když|tenkrát když|jak",
+        "older": "nejméně|alespoň|přinejmenším",
+        "at_most": "nejvýše|nanejvýš|ne více než",
         "was": "bude|je|bylo|měl|měla|byl|byla|bylo mi|měl jsem|měla jsem",
         "aged": "ve věku",
         "years_old": "let|roky|rok|roků|let věku|letech",

@@ -98,6 +98,8 @@ LATVIAN = Language(
         "one_after": "nākamie|nākamais|nākamā|nākamajā|nākamajos",
         "either_way": "uz vienu vai otru pusi",
         "when": "kurā|kad|tad kad",
+        "older": "vismaz",
+        "at_most": "ne vairāk kā",
         "was": "bija|palika|kļuva|apritēja|biju",
         "years_old": "gadi|gadu|gads|gadus veca|gadus vecs|gadu veca|gadu vecs|gadi veca",
         "birthday": "dzimšanas diena|dzimšanas dienā|dzimšanas dienu|jubileja|jubilejā",

@@ -96,6 +96,8 @@ LITHUANIAN = Language(
         "either_way": "į vieną ar kitą pusę",
         "possessive": "mano|jos|savo",
         "when": "kuriais|kai|kada|tuomet kai",
+        "older": "mažiausiai|ne mažiau kaip",
+        "at_most": "ne daugiau kaip|daugiausia",
         "was": "buvo|suėjo|sukako|buvau|tapo",
         "years_old": "metai|metų|metus|metukai|metukų",
         "birthday": "gimtadienis|gimtadienį|gimtadieniui|gimtadieniu|jubiliejus|jubiliejų",

@@ -89,6 +89,8 @@ POLISH = Language(
         "either_way": "w tę lub w tamtą|w jedną lub drugą stronę",
         "possessive": "mój|moje|moich|moim|mojego|moja|jej|jego|swoje|swoich|swoim",
         "when": "w którym|kiedy|gdy|jak",
+        "older": "co najmniej|przynajmniej",
+        "at_most": "najwyżej|co najwyżej|nie więcej niż",
         "was": "miał|miała|miałem|miałam|mieliśmy|skończył|skończyła|skończyłem|skończyłam|kończyła|kończył|była|był",
         "aged": "w wieku|mając|mający|mająca",
         "years_old": "roczek|lat|lata|rok|latek|latka",
