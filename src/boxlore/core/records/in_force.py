@@ -65,13 +65,14 @@ from boxlore.core.errors import TextFault
 from boxlore.core.fields.originals import SIZE_WORDS
 from boxlore.core.fields.pictures import ROW_WORDS
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.person import Person
 from boxlore.core.places import conflicts as places_meeting
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Conflict, MarkerRows, Material, PersonShown, Record, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.records.people_asked import before_brackets, may_be_nobody
-from boxlore.core.statements import NEARNESS, SURENESS, Reading, Said, Statement, Sure
+from boxlore.core.statements import NEARNESS, SURENESS, Reading, Said, Statement, Sure, fold
 
 
 def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str, str]) -> Record:
@@ -80,7 +81,8 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
     by_field, not_known = _gather(rows, material.chosen, said_by)
     plain = {statement.field: statement.words for statement, _ in rows}
     places = _places(rows) if "row" in plain else {}
-    shown = _people(material, by_field, people, said_by, places)
+    acts = {statement.id: statement.act for statement, _ in rows}
+    shown = _people(material, by_field, people, said_by, places, acts)
     times = [statement.recorded_at for statement, _ in rows]
     times += [statement.recorded_at for marker in material.markers for statement, _ in marker.statements]
     disputes = [*_of_values(material, by_field), *_of_markers(material, said_by)]
@@ -171,8 +173,10 @@ def _people(
     people: Mapping[str, Person],
     said_by: Mapping[str, str],
     places: Mapping[str, tuple[str, int]],
+    acts: Mapping[str, str],
 ) -> tuple[PersonShown, ...]:
-    """Markers first, in the order of their numbers; then those told without one. Nobody twice in a role."""
+    """Markers first, in the order of their numbers; then those told without one. Nobody twice in a role, but of those
+    told without a name in one answer each (`Tom and wife; Jack and wife`)."""
     people_shown: list[PersonShown] = []
     roles = [role for role in ("person", "named", "photographer") if role in by_field]
     if not roles and not material.markers:
@@ -189,10 +193,18 @@ def _people(
         for view in named_by_people if named_by_people or at_markers else by_field[role]:
             row, position = places.get(view.statement, ("", 0))
             shown = replace(_shown(view, role, people, None), row=row, position=position)
-            if (role, shown.person or shown.name) not in seen:
+            is_another = not shown.person and _is_told_twice(view, by_field[role], acts)
+            if (role, shown.person or shown.name) not in seen or is_another:
                 seen.add((role, shown.person or shown.name))
                 people_shown.append(shown)
     return tuple(people_shown)
+
+
+def _is_told_twice(view: StatementView, views: Iterable[StatementView], acts: Mapping[str, str]) -> bool:
+    """Whether the same voice told the same word of kin in the same answer: of two people."""
+    told = (view.words, view.source, acts[view.statement])
+    same = [other for other in views if (other.words, other.source, acts[other.statement]) == told]
+    return len(same) > 1 and fold(view.words) in KIN_WORDS
 
 
 def _places(rows: Iterable[tuple[Statement, Reading | None]]) -> dict[str, tuple[str, int]]:

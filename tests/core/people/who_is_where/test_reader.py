@@ -160,6 +160,8 @@ IN_THE_PICTURE_TOO = [
     ("Jaan koos abikaasaga", "abikaasa"), ("Jaan oma naisega", "naisega"), ("Jaan koeraga", ""),
     ("Matti vaimonsa kanssa", "vaimonsa"), ("Matti poikansa ja äitinsä kanssa", ""), ("Erik Lund med sin fru", "fru"),
     ("Jaan tütrega rannas", "tütrega"), ("Matti naapurin kanssa", ""), ("Matti vaimoineen", "vaimoineen"),
+    ("Nils med hans fru Elsa", ""),
+    ("siostra z mężem (Tadek?)", ""),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip
 

@@ -7,7 +7,7 @@ Each may be in the picture too, so that it is asked. Words of whose alone, and n
 Common practice, from memory; no source.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from boxlore.core.people.names.tokens import Token, tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS, WIFE_TITLES
@@ -38,8 +38,15 @@ def kin_in(note: str) -> Iterator[str]:
         lead = next((at for at, token in enumerate(with_whom) if token.plain not in _LEAD), len(with_whom))
         said = with_whom[lead:]
         small = bool(said) and all(token.text.islower() for token in said) and not (ends and said[1:])
-        if small and (kin := _kin(said[0], told_with=ends or lead > 0)):
+        if small and (kin := _kin(said[0], told_with=ends or _says_with(with_whom[:lead]))):
             yield kin
+
+
+_WITH_ENDINGS = (_ESTONIAN_WITH, "neen")
+
+
+def _says_with(leads: Sequence[Token]) -> bool:
+    return any(token.plain in small_words.WITH for token in leads)
 
 
 def _kin(token: Token, *, told_with: bool) -> str:
@@ -47,6 +54,7 @@ def _kin(token: Token, *, told_with: bool) -> str:
     stem = token.plain.removesuffix(_ESTONIAN_WITH)
     if stem != token.plain and stem in KIN_WORDS:
         return token.text[: -len(_ESTONIAN_WITH)]
-    if is_form_of_kin(token.plain) or (told_with and token.plain in WIFE_TITLES):
+    by_its_ending = is_form_of_kin(token.plain) and (told_with or token.plain.endswith(_WITH_ENDINGS))
+    if by_its_ending or (told_with and token.plain in WIFE_TITLES):
         return token.text
     return token.text if told_with and owned_relation(elements_of(token.text)[0]) else ""

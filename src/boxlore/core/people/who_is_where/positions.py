@@ -22,6 +22,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     OF_ONE,
     POSTPOSITIONS,
     PRONOUNS,
+    SIDE_OF,
 )
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
 from boxlore.core.people.who_is_where.written_out import AROUND, MIDDLE, Placed
@@ -233,7 +234,7 @@ def ask_of_own_sides(items: Sequence[Item]) -> None:
 
 def _is_own_side(words: str) -> bool:
     told = fold(words).split()
-    if 1 < len(told) < _LONGEST_OWN_SIDE and not _OF_WHOM.isdisjoint(told):
+    if 1 < len(told) < _LONGEST_OWN_SIDE and not _OF_WHOM.isdisjoint(told) and SIDE_OF.isdisjoint(told):
         return any(word.startswith(_SIDES_OF_ONE) for word in told)  # `zu ihrer Rechten`, `tema paremal käel`
     if len(told) == 2 and told[0] in ("po", "her", "his", "my"):
         return told[1].startswith(_OWN_SIDES)  # `po levici`
