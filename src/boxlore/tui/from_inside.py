@@ -73,6 +73,8 @@ LINES: dict[str, str] = {
     "--new-numbers": "“new numbers”",
     "--look-in": "“A further folder to look in”",
     "--mend": "“Note the new place of moved ones?”",
+    "--originals yes": "yes to “Are the originals (the prints) handed over too?”",
+    "--originals": "“Are the originals (the prints) handed over too?”",
     "--order dmy": "“7 April”",
     "--order mdy": "“July 4”",
     "--order": "“How is 7/4 read in it?”",

@@ -108,14 +108,14 @@ _AS_BEFORE = "before"
 
 
 def _originals(answer: str, earlier: Path | None) -> bool:
-    """Whether the prints are handed over: as it is said, or as with the transfer that is updated. Raises WrongUse where
-    it is not said, for a deed gives them away."""
+    """Whether the originals are handed over: as it is said, or as with the transfer that is updated. Raises WrongUse
+    where it is not said, for a deed gives them away."""
     from boxlore.tasks.archive.transfer_updates import originals_before
 
     if answer == _AS_BEFORE and earlier is not None:
         return originals_before(earlier)
     if answer not in ("yes", "no"):
-        raise WrongUse("It is not said whether the prints themselves are handed over.", "Choose it with ← or →.")
+        raise WrongUse("It is not said whether the originals are handed over.", "Choose it with ← or →.")
     return answer == "yes"
 
 
@@ -251,7 +251,7 @@ TASKS = {
         "records and scans, open and closed",
         lambda collection: [
             folder_blank(collection, "out", "Into which folder?", "transfer", "New or empty."),
-            Blank("originals", "Are the prints themselves handed over too?",
+            Blank("originals", "Are the originals (the prints) handed over too?",
                   choices=(CHOOSE, ("no", "no, scans only"), ("yes", "yes"), (_AS_BEFORE, "as in the earlier one"))),
             *which(),
             Blank("wanted", "Only what the archive wants?", "no", "As its answer to the offer says.", choices=YES_NO),
