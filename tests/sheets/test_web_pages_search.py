@@ -7,6 +7,7 @@ from tests.sheets.conftest import record, shown, told
 
 from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.sheets.album_chapters import span_of
 from boxlore.sheets.web_pages import ON_A_PAGE, Site, in_parts, make_pages
@@ -38,6 +39,17 @@ def test_photographs_are_found_by_year_decade_and_kin() -> None:
     assert rows_of(files["search-people.js"])[0]["f"] == [
         "Leida", "Leida Rourke", "Leidi", "Tamm, Leida", "grandmother of Mia"
     ]  # fmt: skip
+
+
+def test_a_place_is_found_by_every_name_that_was_told_of_it() -> None:
+    def at(number: int, words: str):  # type: ignore[no-untyped-def]
+        town = Place(name="Tallinn", city="Tallinn", country="Estonia", geonames=588409)
+        return record(number, place=(told("place", words, value=PlaceReading(words, "match", (town,))),))
+
+    records = [at(0, "Reval"), at(1, "Tallinn"), record(2, place="the bach")]
+    files = dict(search_files(records, {each.id: card() for each in records}, [], {}, PLAIN))
+    found = [{"Reval", "Tallinn"} <= set(row["f"]) for row in rows_of(files["search-data.js"])]
+    assert found == [True, True, False]
 
 
 def test_a_large_collection_comes_in_parts(printing) -> None:  # type: ignore[no-untyped-def]

@@ -24,7 +24,7 @@ from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.picture_on_paper import front_of, has_numbers, heads_of, numbers_of
 from boxlore.sheets.print_run import Printing, day_in_words, told_language
 from boxlore.sheets.printable_words import clean, language_of, plain_paragraphs
-from boxlore.sheets.web_pages_home import MOST_PLACES, decade_subjects, faces_shown, story_of
+from boxlore.sheets.web_pages_home import MOST_PLACES, decade_subjects, faces_shown, stories_of, story_of
 from boxlore.sheets.web_pages_linked_data import linked
 from boxlore.sheets.web_pages_map import Town, maps_of
 from boxlore.sheets.web_pages_people import once, people_subjects, person_href
@@ -118,6 +118,7 @@ def make_pages(site: Site) -> Iterator[tuple[str, str]]:
     yield page("index.html", "index.html", here="index.html", **_home(site, cards, people, places, decades))
     yield page("time.html", "time.html", here="time.html", decades=decades)
     yield from _gallery(site, cards, page)
+    yield from _stories(site, cards, page)
     when = {
         card["number"]: (each["name"], each["href"])
         for each in decades
@@ -154,6 +155,7 @@ def _home(
         "story": story_of(site.records, cards, site.printing),
         "faces": [(subject, site.faces[subject["href"]]) for subject in faces_shown(people, site.faces)],
         "decades": decades,
+        "stories": sum(len(record.all("story")) for record in site.records),
         "places": by_photographs[:MOST_PLACES],
         "everybody": len(people),
         "parts_of_photographs": parts_of(len(site.records)),
@@ -219,6 +221,14 @@ def _gallery(site: Site, cards: Mapping[str, Any], page: Any) -> Iterator[tuple[
         yield page(_part_name("photographs.html", number), "photographs.html", here="photographs.html", **data)
 
 
+def _stories(site: Site, cards: Mapping[str, Any], page: Any) -> Iterator[tuple[str, str]]:
+    """How every story begins, with who told it, in the order of the photographs' dates."""
+    chunks = _chunked(stories_of(site.records, cards, site.printing), ON_A_PAGE)
+    for number, chunk in enumerate(chunks, 1):
+        data = {"stories": chunk, "page": number, "pages": len(chunks), "name": "stories.html"}
+        yield page(_part_name("stories.html", number), "stories.html", **data)
+
+
 def _card(record: Record, site: Site) -> dict[str, Any]:
     """A photograph as it stands in a list of several."""
     front = site.fronts.get(record.id)
@@ -239,11 +249,12 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
     style = site.printing.style
     lines = captions.lines(record, "sheet", _numbered(record, style))
     place = place_of(record, style.say)
-    public = site.public.get(record.id)
+    public, titled = site.public.get(record.id), record.first("title")
     worked_out = [captions.sentence(captions.worked_out_line(record, style))]
     return {
         **card,
         "lines": [clean(line) for line in (*lines.values(), *captions.own_lines(record), *worked_out) if line],
+        "title_language": told_language(titled.language if titled else site.printing.language, site.printing),
         "care": clean(record.words("care")),
         "front": _front(record, site),
         "back": _back(record, site),

@@ -6,7 +6,7 @@ from typing import Any
 from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.wording.catalogue import Say
-from boxlore.sheets.album_chapters import Chapter, decade_in_short, decades, photographs, years_known
+from boxlore.sheets.album_chapters import Chapter, decade_in_short, decades, in_time, photographs, years_known
 from boxlore.sheets.album_indexes import is_name
 from boxlore.sheets.print_run import Printing, told_language
 from boxlore.sheets.printable_words import clean, plain_paragraphs
@@ -15,6 +15,8 @@ MOST_FACES, MOST_PLACES = 12, 12
 
 LONGEST_TELLING = 420
 """How many letters of the story on the first page are shown at most."""
+BEGINNING = 160
+"""How many letters of each story stand in the list of all."""
 
 
 def story_of(records: Sequence[Record], cards: Mapping[str, Any], printing: Printing) -> dict[str, Any] | None:
@@ -39,10 +41,24 @@ def story_of(records: Sequence[Record], cards: Mapping[str, Any], printing: Prin
     }
 
 
-def _beginning(story: StatementView) -> list[str]:
+def stories_of(records: Sequence[Record], cards: Mapping[str, Any], printing: Printing) -> list[dict[str, Any]]:
+    """How every story begins, by the dates of the photographs."""
+    return [
+        {
+            "card": cards[record.id],
+            "begins": " ".join(_beginning(story, BEGINNING)),
+            "language": told_language(story.language, printing),
+            "by": clean(story.said_by),
+        }
+        for record in in_time(records)
+        for story in record.all("story")
+    ]
+
+
+def _beginning(story: StatementView, longest: int = LONGEST_TELLING) -> list[str]:
     paragraphs = plain_paragraphs(story.words)
     whole = " ".join(paragraphs)
-    return paragraphs if len(whole) <= LONGEST_TELLING else [f"{whole[:LONGEST_TELLING].rsplit(' ', 1)[0]} …"]
+    return paragraphs if len(whole) <= longest else [f"{whole[:longest].rsplit(' ', 1)[0]} …"]
 
 
 def faces_shown(people: Sequence[Mapping[str, Any]], faces: Mapping[str, Any]) -> list[Mapping[str, Any]]:

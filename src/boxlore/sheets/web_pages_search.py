@@ -15,6 +15,7 @@ from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import Record
 from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.album_chapters import decade_in_short, years_known
+from boxlore.sheets.album_indexes import town_of
 
 IN_A_PART = 300
 """Photographs, or people, in one file; further files are loaded when somebody searches."""
@@ -32,7 +33,8 @@ def search_files(
 ) -> Iterator[tuple[str, str]]:
     """(name of a file, its text). The first is loaded with the page, and says how many further ones there are."""
     terms = {subject["href"]: _by_names(subject) for subject in people}
-    rows = [_photograph(record, cards[record.id], terms, style) for record in records]
+    told = _told_by_town(records)
+    rows = [_photograph(record, cards[record.id], terms, told, style) for record in records]
     yield from _parts("search-people", "boxlorePeople", [_person(subject, faces) for subject in people])
     yield from _parts("search-data", "boxlorePages", rows)
 
@@ -50,14 +52,28 @@ def parts_of(count: int) -> int:
 
 
 def _photograph(
-    record: Record, card: Mapping[str, Any], terms: Mapping[str, Sequence[str]], style: Style
+    record: Record,
+    card: Mapping[str, Any],
+    terms: Mapping[str, Sequence[str]],
+    told: Mapping[int | None, Mapping[str, None]],
+    style: Style,
 ) -> dict[str, Any]:
     said = Style(say=style.say, dates=style.dates)
     words = [captions.title(record, said), captions.caption(record, "full", said), references.reference(record, said)]
     words += [statement.words for statement in (*record.all("inscription"), *record.all("keyword"))]
     words += [term for href in card["people"] for term in terms.get(href, ())]
+    words += told[town.geonames] if (town := town_of(record)) else ()
     row = {"n": record.number, "t": card["title"], "w": card["where_when"], "p": card["small"]}
     return row | {"f": [line for line in (*words, _years(record, style.say)) if line]}
+
+
+def _told_by_town(records: Sequence[Record]) -> dict[int | None, dict[str, None]]:
+    """Every word by which each town was told: whoever looks for `Reval` finds what was told as `Tallinn`, too."""
+    told: dict[int | None, dict[str, None]] = {}
+    for record in records:
+        if town := town_of(record):
+            told.setdefault(town.geonames, {})[captions.bare(record.words("place"))] = None
+    return told
 
 
 def _years(record: Record, say: Say) -> str:
