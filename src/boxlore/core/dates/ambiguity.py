@@ -31,7 +31,7 @@ from boxlore.core.dates.ages_beside_words import (
 )
 from boxlore.core.dates.ages_in_captions import ME
 from boxlore.core.dates.asked_words import which_is_meant
-from boxlore.core.dates.centuries import with_shared_century
+from boxlore.core.dates.centuries import at_the_turn, with_last_decade, with_shared_century
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.dated_at_an_age import dated_at_an_age
@@ -42,6 +42,7 @@ from boxlore.core.dates.double_meanings import (
     is_month_or_day,
     on_with_doubt,
     with_more_than,
+    without_counted_summers,
     without_letter_of_lab,
     without_unknown_wars,
 )
@@ -129,13 +130,17 @@ def understood(
             return understood(told, context, own)
         if not words:
             return None
+    if words[:4].isdigit() and not words[-1].isdigit() and (begun := _TO_THE_PRESENT.fullmatch(words)):
+        return guarded(Outcome(standard.parsed(f"[{begun[1]}..]")), context)
     if words[:2] in _DAY_UNKNOWN and (month := _behind_an_unknown_day(words)):
         return understood(month, context, own)
     if not words.isascii():
         words = with_its_century(words)
     if (meant := as_typed(words)) != words and (slip := _mistyped(words, meant, context, own)):
         return slip
-    if (not words[-1].isdigit() or "+" in words or "±" in words) and (whole := _of_whole(words, context, own)):
+    if (not words[-1].isdigit() or " " in words[-3:-1] or "+" in words or "±" in words) and (
+        whole := _of_whole(words, context, own)
+    ):
         return whole
     as_lexed = tokens = lex(words, own)
     kinds = {sense.kind for token in tokens for sense in token.senses}
@@ -153,8 +158,12 @@ def understood(
             return asks
     if "season" in kinds and kinds.isdisjoint(_HEMISPHERES) and any(map(_is_maori, tokens)):
         context = replace(context, hemisphere="south")
+    if "unit" in kinds and "season" in kinds:
+        tokens = without_counted_summers(tokens)
     if "century" in kinds:
-        tokens = with_shared_century(tokens)
+        if turns := at_the_turn(tokens, words):
+            return _at_one_turn(turns, context)
+        tokens = with_last_decade(with_shared_century(tokens))
     if "older" in kinds and "noise" in kinds:
         tokens = with_more_than(tokens)
     outcome = decided(tokens, context)
@@ -176,6 +185,20 @@ def understood(
     return _not_as_one_whole(None if outcome and outcome.edtf else outcome, tokens, kinds, words, context, own)
 
 
+def _at_one_turn(turns: tuple[str, ...], context: DateContext) -> Outcome:
+    """The years about the turn of two centuries; of one century it is asked which."""
+    if len(turns) == 1:
+        return guarded(Outcome(standard.parsed(turns[0])), context)
+    return Outcome(None, which_is_meant(turns, context), turns)
+
+
+_TO_THE_PRESENT = re.compile(
+    r"(\d{4}) ?(?:[-–—]|to|till?|until|bis|à|a|tot|kuni|до|по|do|līdz|iki) ?(?:the )?"
+    r"(?:present|present day|now|today|heute|jetzt|aujourd['’]hui|hoy|oggi|hoje|heden|nu|nå|i ?dag|nyt|tänään|tänaseni"
+    r"|сегодня|сих пор|dziś|dzisiaj|dneška|šodienai|šiandien)",
+    re.IGNORECASE,
+)
+"""“1950–present”, “1950 bis heute”."""
 _DAY_UNKNOWN = frozenset(("??", "xx", "XX"))
 """What stands for a day that nobody knows (common practice, no source)."""
 
@@ -278,8 +301,8 @@ def _of_somebody(tokens: list[Token], context: DateContext) -> Outcome | None:
 
 def _of_whole(words: str, context: DateContext, own: Node | None) -> Outcome | None:
     """A date with something behind it that is of the whole of it, and is known by how it is written: “on”, the letter
-    of a laboratory, “give or take two years”, a year of an era; None for other words. Of all these only years after
-    ± or +- end in a digit."""
+    of a laboratory, “give or take two years”, a year of an era; None for other words. Of all these only counts of
+    years (“± 5”, “plus or minus 5”) end in a digit."""
     begun = understood(date, context, own) if (date := before_on(words)) else None
     if begun and begun.edtf and begun.edtf.kind == "date":
         return understood(f"{date} onwards", context, own)

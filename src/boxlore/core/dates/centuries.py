@@ -6,10 +6,14 @@ first of the family was born (common practice, no source). Lives that leave seve
 that of most photographs, settle nothing: it is asked.
 """
 
+import re
+from dataclasses import replace
+from itertools import pairwise
+
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import FRACTIONS
+from boxlore.core.dates.lexicon import FRACTIONS, Sense
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.writing import CENTURIES
 
@@ -77,6 +81,39 @@ def with_shared_century(tokens: list[Token]) -> list[Token]:
     return shared
 
 
+def at_the_turn(tokens: list[Token], words: str) -> tuple[str, ...]:
+    """“The turn of the 19th and 20th centuries”, “przełom XIX i XX wieku”: the years about it; of one century those
+    about its begin and its end, since people mean either. None for other words."""
+    if not _TURN.search(words) or any(token.senses[0].kind in _FINER for token in tokens):
+        return ()
+    numbered = [sense.value for token in tokens for sense in token.senses if sense.kind in _NUMBERED]
+    values = [value[0] if isinstance(value, tuple) else value for value in numbered]
+    told = [value for value in values if isinstance(value, int) and value >= _FIRST_CENTURY]
+    if not told or len(told) > 2 or not told[0] <= told[-1] <= told[0] + 1:
+        return ()
+    turns = (told[0],) if len(told) == 2 else sorted((told[0] - 1, told[0]), key=lambda turn: abs(turn - _OF_MOST))
+    return tuple(f"{turn * 100 - 5:04d}~/{turn * 100 + 5:04d}~" for turn in turns)
+
+
+_FIRST_CENTURY, _OF_MOST = 15, 19
+"""The first century of which a turn is told, and the one with whose end most pictures are."""
+_TURN = re.compile(
+    r"\b(?:turn of|turn between|wende v|wende z|przełom|přelom|рубеж|tournant|cavallo|vahetus|vaihte|skifte|fordul|"
+    r"mijā|sandūr|virada|wisseling|paso del|cambio)",
+    re.IGNORECASE,
+)
+"""How words for the time between two centuries begin (common practice, no source)."""
+
+
+def with_last_decade(tokens: list[Token]) -> list[Token]:
+    """“The last decade of the 19th century”: the tokens with the tenth for the last."""
+    at = next(
+        (at for at, (last, unit) in enumerate(pairwise(tokens)) if last.is_any(_LAST) and unit.is_any(_DECADES)), -1
+    )
+    return tokens if at < 0 else [*tokens[:at], replace(tokens[at], senses=_TENTH), *tokens[at + 1 :]]
+
+
+_LAST, _DECADES, _TENTH = frozenset(("last",)), frozenset(("decades",)), (Sense("ordinal", 10),)
 _CENTURY, _NUMBERED = frozenset(("century",)), frozenset(("ordinal", "day", "roman"))
 _JOINING = frozenset(("or", "and", "to", "to_open", "until", "dash", "slash"))
 _FINER = frozenset(("month", "season", "feast", "weekday", "year", "unit", "fraction", "decades", "event", "person"))

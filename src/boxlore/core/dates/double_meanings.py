@@ -177,3 +177,17 @@ def _is_plain_war(token: Token) -> bool:
 
 
 _A_NAME = (Sense("name"),)
+
+
+def without_counted_summers(tokens: list[Token]) -> list[Token]:
+    """`Dwa lata po wojnie`: the tokens with years alone for a word for years and for summer that stands behind a
+    count."""
+    return [
+        replace(token, senses=tuple(sense for sense in token.senses if sense.kind != "season"))
+        if at and tokens[at - 1].is_any(_COUNT) and token.is_any(_UNIT) and token.is_any(_SEASON)
+        else token
+        for at, token in enumerate(tokens)
+    ]
+
+
+_COUNT, _UNIT, _SEASON = frozenset(("day", "few")), frozenset(("unit",)), frozenset(("season",))

@@ -16,7 +16,8 @@ A qualifier belongs to the dates it stands with: before the first of several to 
 from boxlore.core.dates.assembly import only_year
 from boxlore.core.dates.distances import SIDES, Distances
 from boxlore.core.dates.expressions import SIDE_OF_LIMIT, Expression
-from boxlore.core.dates.holidays import came_once
+from boxlore.core.dates.holidays import came_once, holiday
+from boxlore.core.dates.lexicon import SEASONS
 from boxlore.core.dates.operands import DENIED, ENDS, MARKING, NoForm
 from boxlore.core.dates.partial import DOUBT, Partial, fill
 from boxlore.core.dates.relative import Distance
@@ -109,6 +110,7 @@ class Grammar(Distances):
             if corrects == LIKELIER:
                 corrected.mark(DOUBT)
             if {SIDE_OF_LIMIT.get(limit.kind) for limit in (said, corrected)} == {-1, 1}:
+                _take_year_behind(said, corrected)
                 said = Expression("within", [said, corrected])  # “dopo il 1938, ma prima del 1940” corrects nothing
                 continue
             whole_day = bool(said.leaves()[-1].day and said.leaves()[-1].year)
@@ -336,6 +338,8 @@ class Grammar(Distances):
         both_sides = item.kind in LIMITS and (item.kind in BEFORE) != (kind in BEFORE) and len(item.parts) == 1
         if not both_sides and item.kind not in ("one", "span", "between"):
             raise NoForm
+        if both_sides:
+            _take_year_behind(item, limit)
         return Expression("within", [item, limit])
 
     def _item(self) -> Expression:
@@ -491,6 +495,28 @@ class Grammar(Distances):
                 limit.mark(self._marks())
             return limit
         return item
+
+
+def _take_year_behind(first: Expression, last: Expression) -> None:
+    """“After Easter but before Whitsun 1949”: the year that the last of two limits has is of the first too, or the one
+    beside it where the months say so (“after November but before March 1949”)."""
+    one, other = first.leaves()[0], last.leaves()[0]
+    if one.year or not one.within_a_year or not other.within_a_year or not _FIRST <= other.year <= _LAST or other.short:
+        return
+    one.take_year(other)
+    after, before = (one, other) if SIDE_OF_LIMIT[first.kind] > 0 else (other, one)
+    if one.year and _month_of(after, other.year) > _month_of(before, other.year) > 0:
+        one.year = f"{int(one.year) + (-1 if one is after else 1):04d}"
+
+
+_FIRST, _LAST = "1583", "2100"
+"""The years between which feasts are reckoned by the Gregorian calendar for this."""
+
+
+def _month_of(date: Partial, year: str) -> int:
+    """The month in which a date begins, by its season or its feast too; 0 where nothing tells it."""
+    day = holiday(date.feast, year).edtf if date.feast else ""
+    return date.month or (int(day[5:7]) if day else 3 * (date.season - SEASONS["spring"] + 1) if date.season else 0)
 
 
 def _is_one_of(date: Expression, said: Expression) -> bool:

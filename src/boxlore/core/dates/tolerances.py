@@ -29,6 +29,11 @@ _WITHIN = re.compile(
 )
 _WITHIN_MUCH = re.compile(r"(?:within|to within) (?P<amount>[^\d]+|\d{1,2} [^\d]+) of (?P<date>.+)", re.IGNORECASE)
 _SIGN_AND_YEARS = re.compile(r"(?P<date>.*[^ ±+/-]) *(?:±|\+/-|\+-) *(?P<count>\d{1,2})")
+_WORDS_AND_YEARS = re.compile(
+    rf"(?P<date>(?:(?:about|around|circa|ca|c|etwa|um|vers|umbes)\.? ?)?\d{{4}})[ ,(]+"
+    rf"(?:{'|'.join(map(re.escape, GIVE_OR_TAKE))}) (?P<count>\d{{1,2}})",
+    re.IGNORECASE,
+)
 _YEARS = frozenset(("year", "years"))
 MOST_YEARS = 30
 _COUNTS = {"couple": 2, "few": 6}
@@ -39,8 +44,10 @@ _AT_ENDS = " ,()"
 def give_or_take(words: str) -> tuple[str, int] | None:
     """The words without a tolerance told beside them, and how many years it is, from two on; None for other words."""
     sign = _SIGN_AND_YEARS.fullmatch(words) if "±" in words or "+" in words else None
+    if sign is None and words[-1:].isdigit():
+        sign = _WORDS_AND_YEARS.fullmatch(words)  # “1936 plus or minus 5”
     if sign and 0 < int(sign["count"]) <= MOST_YEARS:
-        return sign["date"], int(sign["count"])
+        return sign["date"].rstrip(_AT_ENDS), int(sign["count"])
     told = words.rstrip(_AT_ENDS)
     last = normal(told[told.rfind(" ") + 1 :])
     is_behind = last in _LAST_BEHIND

@@ -68,6 +68,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("war of independence|vabadussõda|vabadussõja ajal|estonian war of independence", (("EE", "1918-11", "1920-02"),)),
     ("war of independence|irish war of independence", (("IE", "1919-01", "1921-07"),)),
     ("winter war|talvisota|talvisotaa|talvesõda|talvesõja|talvesõja ajal|talvisodan aikana|talvisodan|talvisodassa|vinterkriget|vinterkrigen|winterkrieg|finnischer winterkrieg|зимняя война|зимней войны", (("FI", "1939-11", "1940-03"),)),
+    ("välirauha|välirauhan aikana|välirauhan aika|välirauhan", (("FI", "1940-03", "1941-06"),)),
     ("continuation war|jatkosota|jatkosotaa|fortsättningskriget|jätkusõda|jatkosodan aikana|jatkosodan|jatkosodassa", (("FI", "1941-06", "1944-09"),)),
     ("great patriotic war|великая отечественная война|великая отечественная", (("RU", "1941-06", "1945-05"),)),
     ("crimean war|krimkrieg|guerre de crimée|guerra de crimea|guerra di crimea|krimoorlog|krimkrigen|krimkriget|krimin sota|krimmi sõda|крымская война|крымской войны|wojna krymska|krymská válka|krími háború", (("", "1853-10", "1856-03"),)),

@@ -229,7 +229,7 @@ DANISH = Language(
         "michaelmas": "mikkelsdag|mikkelmesse|mikkelsmesse",
         "all souls": "alle sjæles dag",
         "danish constitution day": "grundlovsdag|grundlovsdagen|grundlovsfest",
-        "store bededag": "store bededag|bededag",
+        "store bededag": "store bededag|bededag|st bededag",
         "annunciation": "mariæ bebudelse",
         "may day": "første maj|arbejdernes kampdag",
         "epiphany eve": "helligtrekongersaften|helligtrekongers aften",
