@@ -17,6 +17,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from boxlore.core.dates.lexer import lex, nfc
+from boxlore.core.evidence.age_clauses import COUNT, clauses, is_an_age, of_whom, whole_ages
 from boxlore.core.evidence.ages_beside_names import told_beside_names
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_item, weaker, years_after
 from boxlore.core.evidence.even_years import YEAR, days
@@ -75,36 +76,27 @@ _EACH = re.compile(
 
 def _one_by_one(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> Iterator[Sentence]:
     """The parts of “David was three, Judy seven and Peter ten”, each with its verb; “about nine” with the name of the
-    only one who is there; any other sentence as it is."""
+    only one who is there; the clauses of any other sentence."""
     only = leaning.person(shown[0]) if len(shown) == 1 else None
     is_alone = sentence.is_first and sentence.view.field == "story"
-    if only is not None and is_alone and _is_an_estimate(sentence.words):
-        yield replace(sentence, words=f"{only.name} was {sentence.words[:1].lower()}{sentence.words[1:]}")
+    if only is not None and is_alone and is_an_age(sentence.words):
+        words = f"{only.name} was {sentence.words[:1].lower()}{sentence.words[1:]}"
+        yield replace(sentence, words=words, as_told=sentence.words)
         return
     parts = [_EACH.fullmatch(part) for part in _LISTED.split(sentence.words)]
     if len(parts) < 2 or not all(part and _is_somebodys_age(part, leaning, shown) for part in parts):
-        yield sentence
+        for clause in clauses(sentence, leaning, shown):
+            yield from of_whom(clause, leaning, shown)
         return
     for part in filter(None, parts):
-        yield replace(sentence, words=part[0] if part["verb"] else f"{part['who']} was {part['age']}")
+        words = part[0] if part["verb"] else f"{part['who']} was {part['age']}"
+        yield replace(sentence, words=words, as_told=sentence.words)
 
 
 def _is_somebodys_age(part: re.Match[str], leaning: Leaning, shown: Sequence[str]) -> bool:
     who = part["who"]
     is_there = bool(_ME.fullmatch(who)) or not leaning.named(who, pieces(who), "").keys().isdisjoint(shown)
-    return is_there and any(token.is_any(_COUNT) for token in lex(nfc(part["age"])))
-
-
-def _is_an_estimate(words: str) -> bool:
-    """“About nine”, “thirty or so”, and nothing else."""
-    tokens = lex(nfc(words))
-    is_alone = all(token.is_any(_OF_AN_ESTIMATE) for token in tokens)
-    return is_alone and any(token.is_any(_COUNT) for token in tokens) and any(token.is_any(_ABOUT) for token in tokens)
-
-
-_COUNT = frozenset(("day",))
-_ABOUT = frozenset(("about", "about_behind", "doubt"))
-_OF_AN_ESTIMATE = _COUNT | _ABOUT | {"or", "comma", "noise", "i"}
+    return is_there and any(token.is_any(COUNT) for token in lex(nfc(part["age"])))
 
 
 def _limits(record: Record, birth: str, years: int, *, is_about: bool) -> tuple[Limit, ...]:
@@ -131,7 +123,9 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
             is_said = lean.person == teller and bool(_I_SAY.match(sentence.words))  # “I say twenty-five”, of another
             if is_said or not _counts(lean, sentence, shown, teller, leaning):
                 continue
-            claim = told(sentence.view, f"{lean.name} in {record.number}: “{one_line(sentence.words)}”")
+            claim = told(
+                sentence.view, f"{lean.name} in {record.number}: “{one_line(sentence.as_told or sentence.words)}”"
+            )
             is_likely = lean.is_asked or lean.is_about or lean.years < 0 or sentence.view.field == "story"
             yield (
                 replace(
@@ -317,6 +311,8 @@ def as_the_reader_has_it(words: str, *, is_of_somebody: bool) -> Iterator[str]:
         for form in (shorter, _AND_MORE.sub("", shorter) if _ME.search(words) else shorter):
             if form != words:
                 yield from _plain_forms(form)
+        for form in whole_ages(words):
+            yield from _plain_forms(form)
     for part in _SO_I.split(words)[1:]:
         yield from _plain_forms(part)
     before, *behind = _SHE_IS.split(words, maxsplit=1)
@@ -339,5 +335,5 @@ def _plain_forms(words: str) -> Iterator[str]:
     shorter = " ".join(shorter.split()).strip(" ,")
     if shorter and shorter != as_told:
         yield shorter
-    if (alone := _AGE_ALONE.match(shorter)) and any(token.is_any(_COUNT) for token in lex(nfc(alone["age"]))):
+    if (alone := _AGE_ALONE.match(shorter)) and any(token.is_any(COUNT) for token in lex(nfc(alone["age"]))):
         yield f"{alone['who']} was {alone['age']}"

@@ -21,13 +21,15 @@ LONGEST = 160
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sentence:
     """A sentence with the statement that it is of; `is_first` that no other is before it there, and `before` what the
-    one before it says. `of` is who is told of where it stands beside a name."""
+    one before it says. `of` is who is told of where it stands beside a name; `as_told` what was told, where `words` are
+    a part of it or put otherwise."""
 
     view: StatementView
     words: str
     is_first: bool = True
     of: tuple[str, ...] = ()
     before: str = ""
+    as_told: str = ""
 
 
 _END = re.compile(r"(?<=[.!?;])(?<!\bno\.)(?<!\bnr\.)(?<!\bnum\.)(?<!\bpic\.)\s+|\n+", re.IGNORECASE)

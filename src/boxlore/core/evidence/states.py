@@ -8,6 +8,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from functools import cache
 
+from boxlore.core.dates.lexer import lex, nfc
+from boxlore.core.evidence.age_clauses import LAP
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_death, of_item, weaker
 from boxlore.core.evidence.leaning import Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
@@ -58,8 +60,11 @@ def clues(record: Record, sentences: Iterable[Sentence], people: Registry, leani
 
 def _named_before(sentence: Sentence, at: int, leaning: Leaning, registered: Iterable[Person]) -> Person | None:
     """Whoever is in the picture whose name or word of kin is all that stands before (“Dad's last Christmas”)."""
-    before = sentence.words[:at]
+    before = LAP.sub("", sentence.words[:at])
     teller = teller_of(sentence.view)
+    tokens = lex(nfc(before))
+    if any("i" in token.kinds for token in tokens) and all(token.is_any(_OF_ME) for token in tokens):
+        return next((person for person in registered if person.id == teller), None)
     named = leaning.named(before, pieces(before), teller)
     meant = [person for person in registered if person.id in named]
     known = {piece for phrase in leaning.kin_told(before, teller) for piece in pieces(phrase)} | pieces_of_names(meant)
@@ -67,6 +72,7 @@ def _named_before(sentence: Sentence, at: int, leaning: Leaning, registered: Ite
     return meant[0] if len(meant) == 1 and told_before <= known | MINE | _SMALL else None
 
 
+_OF_ME = frozenset(("i", "was", "comma"))
 _SMALL = frozenset("was is already then still by now war schon oli juba était déjà".split())
 
 

@@ -53,6 +53,7 @@ _OF_SOMEBODY_ELSE = re.compile(
     r"(?<!picture )(?<!photo )(?<!photograph )(?<!portrait )(?<!snap )of)\s*$"
 )
 """Words right before a name that make somebody else the one of whom something is told: “the man beside Ivy”."""
+_OF_THE_TELLER = re.compile(r"\bi (?:was|am|must|may|might|would|will|could|look|looked)\b")
 _PLAIN = frozenset(
     "a about all already always and around as at be been but could even for had has have he her here him his i in is "
     "just looks looked may me might must of on only perhaps photo photograph picture she still taken that the then "
@@ -139,6 +140,8 @@ def whose(words: str, at: int, registered: list[Person]) -> Person | None:
     ends, person = max(named, key=lambda pair: pair[0], default=(0, registered[0] if len(registered) == 1 else None))
     if person and ends and _OF_SOMEBODY_ELSE.search(_up_to_the_name(before, ends, person)):
         return None
+    if _OF_THE_TELLER.search(before[ends:]):
+        return None  # it is hers or his, and who that is these words do not say
     return person if _PLAIN.issuperset(re.findall(r"\w+", before[ends:])) else None
 
 
