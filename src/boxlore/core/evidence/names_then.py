@@ -1,7 +1,9 @@
-"""Clues of names in use only in certain years: a married name, a rank, and the name of a city that was renamed.
+"""Clues of names that somebody bore only from a day on: a married name, and a rank.
 
-Only what stands on the thing itself is taken: whoever tells of somebody today calls them as they were called last, and
-often a town too. It may have been written years later, so that it is a guess.
+Only what stands on the thing itself is taken: whoever tells of somebody today calls them as they were called last. It
+may have been written years later, so that it is a guess. A name at birth bounds nothing: whoever knows a family writes
+it of a married woman too, and in many lands she keeps it. Nor does the name of a city that was renamed: families,
+emigrants and strangers used the old name and the new one for decades on both sides of a decree.
 """
 
 import re
@@ -11,13 +13,11 @@ from functools import cache
 from typing import NamedTuple
 
 from boxlore.core.evidence.claims import Claim, of_event, of_item
-from boxlore.core.evidence.even_years import number_of
-from boxlore.core.evidence.network import NEVER, Limit
+from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.told_dates import told
-from boxlore.core.evidence.weddings import Weddings
+from boxlore.core.evidence.weddings import Weddings, day_of
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
-from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Sure, fold
@@ -29,9 +29,6 @@ class Promotion(NamedTuple):
     event: str
     person: str
     rank: frozenset[str]
-
-
-NAMES_TABLE = "our table of renamed cities, from memory"
 
 
 def clues(
@@ -51,9 +48,6 @@ def clues(
             yield from _titled(record, view, people, weddings)
             yield from _named(record, view, people, (born_as, weddings))
             yield from _ranked(record, view, people, promotions)
-    for view in (*record.all("place"), *record.all("inscription")):
-        if view.source.said is Said.INSCRIPTION:
-            yield from _renamed(record, view)
 
 
 def _married(record: Record, person: Person, view: StatementView, then: tuple[str, set[str]]) -> Iterator[Claim]:
@@ -77,12 +71,31 @@ def _named(
     for person in (person for shown in record.shown() if (person := people.get(shown.person)) is not None):
         calls = [fold(call) for call in person.calls if " " not in call]
         whole = {f"{call} {fold(name)}" for call in calls for name in person.surnames}
-        by_marriage = {f"{call} {name}" for call in calls for name in _names_of_spouses(person, people) - _own(person)}
-        if person.sex[:1].lower() == "f" and (day := weddings.of(person.id)) and _any_in(by_marriage, plain, but=_MISS):
+        if day := _by_marriage(person, plain, people, then):
             words = f"{person.name} is called “{one_line(view.words)}” on {record.number}, a name of after the wedding"
             yield replace(told(view, words), sure=Sure.GUESS, limits=(Limit(day, of_item(record.id), 0),))
+            continue
         if (day := weddings.of(person.id)) and _any_in(whole, plain):
             yield from _married(record, person, view, (day, born_as.get(person.id, set())))
+
+
+def _by_marriage(person: Person, plain: str, people: Registry, then: tuple[Mapping[str, set[str]], Weddings]) -> str:
+    """The day of the one wedding by which somebody got the name that is written: the family name of whom she married,
+    and neither of her parents nor hers by birth, behind her own; or all of the husband's with the Hungarian ending."""
+    born_as, weddings = then
+    parents = [people[ident] for ident in person.parents if ident in people]
+    by_birth = {fold(name) for name in born_as.get(person.id, ())} | {name for each in parents for name in _own(each)}
+    days = set()
+    for couple in weddings.couples_of(person.id):
+        for other in (people[ident] for ident in couple if ident != person.id and ident in people):
+            taken = _own(other) - by_birth
+            if not by_birth and not _own(person) - taken:
+                taken = set()  # she may have been born with it
+            names = {f"{fold(call)} {name}" for call in person.calls for name in taken}
+            names |= {f"{name} {fold(call)}ne" for call in other.calls for name in _own(other)}
+            if _any_in(names, plain, but=_MISS):
+                days.add(day_of(couple))
+    return days.pop() if len(days) == 1 else ""
 
 
 def _any_in(names: Iterable[str], plain: str, but: re.Pattern[str] | None = None) -> bool:
@@ -165,7 +178,7 @@ def _titled(record: Record, view: StatementView, people: Registry, weddings: Wed
         if len(called) != 1 or not (day := weddings.of(called[0].id)):
             continue
         limit = Limit(of_item(record.id), day, 0) if match["miss"] else Limit(day, of_item(record.id), 0)
-        words = f"{called[0].name} is called “{one_line(match[0])}” on {record.number}: “{one_line(view.words)}”"
+        words = f"{called[0].name} is called “{one_line(view.words)}” on {record.number}"
         yield replace(told(view, words), sure=Sure.LIKELY if match["miss"] else Sure.GUESS, limits=(limit,))
 
 
@@ -186,27 +199,6 @@ def _calls_of_spouses(person: Person, people: Registry) -> set[str]:
 
 def _names_of_spouses(person: Person, people: Registry) -> set[str]:
     return {fold(name) for ident in person.spouses if ident in people for name in people[ident].surnames}
-
-
-def _renamed(record: Record, view: StatementView) -> Iterator[Claim]:
-    written = _words(view.words)
-    for names in _names_of_cities():
-        spans = [(name, first, last) for name, words_of, first, last in names if words_of <= written]
-        if not spans or len({name for name, _, _ in spans}) > 1:
-            continue
-        days = tuple(
-            (number_of(first, 1, 1) if first else -NEVER, number_of(last, 12, 31) if last else NEVER)
-            for _, first, last in spans
-        )
-        years = " and ".join(f"{first or '…'} to {last or 'today'}" for _, first, last in spans)
-        words = f"{record.number} bears the name {spans[0][0]}, in use {years} ({NAMES_TABLE})"
-        yield replace(told(view, words), sure=Sure.GUESS, chosen=of_item(record.id), choices=days)
-
-
-@cache
-def _names_of_cities() -> tuple[tuple[tuple[str, set[str], int, int], ...], ...]:
-    """For each city that was renamed: name, the words of it, first and last year."""
-    return tuple(tuple((name, _words(name), first, last) for name, first, last in city.names) for city in RENAMED)
 
 
 def _words(text: str) -> set[str]:

@@ -1,8 +1,8 @@
 """Weddings as days: one of each couple, whoever tells of it, and what is known of every wedding.
 
-Nobody marries after death: that is sure. Both are twelve at least (`YOUNGEST`): the law of England and that of the
-Catholic Church had fourteen for a man and twelve for a woman, until 1929 and 1917 (from memory), and later laws have
-more; it is likely.
+Nobody marries after death: that is sure. Both are twelve at least (`YOUNGEST`), in any land: common practice, no
+source; it is likely. (The law of England and that of the Catholic Church had fourteen for a man and twelve for a woman,
+until 1929 and 1917, from memory; later laws have more.)
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -16,7 +16,7 @@ from boxlore.core.records.events import FamilyEvent
 from boxlore.core.statements import Sure
 
 YOUNGEST = 12
-LAW = "the law of England until the Age of Marriage Act 1929; from memory"
+AS_A_RULE = "common practice, no source"
 
 
 class Weddings:
@@ -79,7 +79,7 @@ def clues_of_weddings(weddings: Weddings, people: Registry) -> Iterator[Claim]:
 def _of_their_lives(ident: str, name: str, day: str) -> Iterator[Claim]:
     yield Claim(
         words=f"{name} was {YOUNGEST} at least at the wedding",
-        source=LAW,
+        source=AS_A_RULE,
         sure=Sure.LIKELY,
         limits=(Limit(of_birth(ident), day, -YOUNGEST * YEAR),),
     )
