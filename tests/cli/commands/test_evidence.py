@@ -13,8 +13,9 @@ def test_what_is_worked_out_and_why(run, demo: Path) -> None:  # type: ignore[no
     assert code == 1 and "TRA-0020" in out and "between 1975 April 7 and 1975 July 4" in out and "TRA-0002" not in out
     assert "worked out" in err
     code, out, _ = run("-c", demo, "evidence", "TRA-0020", "--why")
-    assert code == 0 and out.splitlines()[1:3] == [
+    assert code == 0 and out.splitlines()[1:4] == [
         "    because TRA-0020 is dated “7/4/75”  [Leida Rourke; likely]",
+        "    its date “7/4/75” waits for an answer: boxlore check",
     ]
 
 
@@ -75,6 +76,31 @@ def test_beside_the_record_of_an_item_without_a_date(run, demo: Path) -> None:  
     assert "  Worked out: between 1975 April 7 and 1975 July 4  (why: boxlore evidence TRA-0020 --why)" in out
     assert rows(run("-c", demo, "show", "TRA-0020", "--json")[1])[0]["worked_out"] == "[1975-04-07..1975-07-04]"
     assert "Worked out" not in run("-c", demo, "show", "TRA-0002")[1]
+
+
+def test_the_record_of_an_item_says_what_evidence_says(run, tmp_path: Path, monkeypatch) -> None:  # type: ignore[no-untyped-def]
+    folder = tmp_path / "c"
+    run("new", folder, "--prefix", "TR")
+    run("-c", folder, "intake", "--without-scan", "2", "--yes")
+    for number, who in (("TRA-0001", "Ants Saar"), ("TRA-0002", "Mall Saar")):
+        run("-c", folder, "tell", number, "person", who)
+    for who, field, words in (
+        ("Ants Saar", "born", "1915"), ("Ants Saar", "died", "January 1943"), ("Mall Saar", "born", "4 April 1944"),
+        ("Mall Saar", "father", "Ants Saar"),
+    ):  # fmt: skip
+        assert run("-c", folder, "people", "tell", who, field, words)[0] == 0
+    run("-c", folder, "tell", "TRA-0002", "story", "Mall was ten", "--by", "narrator:Ants Saar")
+    run("-c", folder, "tell", "TRA-0002", "story", "Mall was six", "--by", "narrator:Ants Saar")
+    left_out = "    left out, since not all can be so that is told there: Ants Saar died “January 1943”"
+    for number in ("TRA-0001", "TRA-0002"):
+        record, whole = run("-c", folder, "show", number)[1], run("-c", folder, "evidence", number)[1]
+        date = whole.splitlines()[0].partition("worked out: ")[2]
+        assert date and f"  Worked out: {date}  (why: boxlore evidence {number} --why)" in record.splitlines()
+        assert (left_out in record) is (left_out in whole) is (number == "TRA-0001")
+        assert ("These cannot all be so" in record) is ("These cannot all be so" in whole) is (number == "TRA-0002")
+    monkeypatch.setattr("boxlore.tasks.people.evidence.MOST_AT_ONCE", 1)
+    assert "  Worked out: see boxlore evidence TRA-0001 --why" in run("-c", folder, "show", "TRA-0001")[1]
+    assert rows(run("-c", folder, "show", "TRA-0001", "--json")[1])[0]["worked_out"] is None
 
 
 def test_what_to_ask_a_teller_says_nothing_of_what_is_told(run, demo: Path) -> None:  # type: ignore[no-untyped-def]

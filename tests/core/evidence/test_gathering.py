@@ -191,6 +191,28 @@ def test_names_written_on_the_thing_itself() -> None:
     assert {days_of(worked, name) for name in ("maiden", "told", "twice", "by another")} == {"- -"}
 
 
+DEATHS = (
+    ("William died in the mine", "- 1913-04-08"),
+    ("the death of William", "- 1913-04-08"),
+    ("William's funeral at Moonta", "- 1913-04-08"),
+    ("William died", "- 1913-04-08"),
+    ("the dog of William died", "- -"),
+    ("Quilla died in the mine", "- -"),
+    ("the move after William died", "- -"),
+)  # fmt: skip
+
+
+@every_row(("name", "wanted"), DEATHS)
+def test_an_event_that_names_a_death_is_that_death(name: str, wanted: str) -> None:
+    kind = "move" if "move" in name else "death"
+    event = FamilyEvent(id="e", kind=kind, names=(name,), when=phrases.read("8 April 1913"), words="8 April 1913")
+    worked = worked_out([item("i", people=[shown("William")])], [person("William")], [], [event])
+    assert days_of(worked, "i") == wanted
+    dated = item("d", told("date", "1923"), people=[shown("William")])
+    circles = worked_out([dated], [person("William")], [], [event]).circles
+    assert bool(circles) is (wanted != "- -")
+
+
 MARRIED = (
     # on the back of a picture of Rosa, born Koch, who married Emil Ott in 1902 and Karl Lind in 1919
     ("Rosa Lind at Moonta", "1919-01-01 -"),

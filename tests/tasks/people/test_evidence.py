@@ -12,7 +12,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.people.who_is_meant import known_by
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.people.evidence import evidence, from_nearby, to_ask_next
+from boxlore.tasks.people.evidence import evidence, evidence_at_once, to_ask_next
 
 BY_HAND = {
     # a clipped note on paper, which nobody has dated
@@ -39,15 +39,11 @@ def test_the_pictures_without_a_date(demo: Path) -> None:
     assert worked == BY_HAND
 
 
-def test_what_follows_from_nearby_is_not_narrower(demo: Path) -> None:
+def test_of_many_items_what_follows_is_not_worked_out_for_one(demo: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     with open_collection(demo, write=False) as collection:
-        found = evidence(collection)
-        for record in found.records:
-            near, whole = from_nearby(collection, record), found.of_item(record.id)
-            assert near.first is None or (whole.first is not None and near.first <= whole.first), record.number
-            assert near.last is None or (whole.last is not None and near.last >= whole.last), record.number
-        by_number = {record.number: from_nearby(collection, record).edtf for record in found.records}
-    assert by_number["TRA-0020"] == "[1975-04-07..1975-07-04]" and by_number["TRA-0014"] == "1916-01"
+        found = evidence_at_once(collection)
+        monkeypatch.setattr("boxlore.tasks.people.evidence.MOST_AT_ONCE", 3)
+        assert found is not None and evidence_at_once(collection) is None
 
 
 def test_the_wedding_that_two_tell_differently_is_the_one_contradiction(demo: Path) -> None:

@@ -6,14 +6,14 @@ from typing import Any
 
 import click
 
-from boxlore.cli import options, output, talk
+from boxlore.cli import contradictions, options, output, talk
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.evidence.asking import Question
 from boxlore.core.evidence.claims import Claim, of_birth, of_death, of_item
 from boxlore.core.evidence.disagreements import Disagreement, by_day, disagreements
 from boxlore.core.evidence.even_years import first_day, last_day
 from boxlore.core.evidence.proposals import Proposal
-from boxlore.core.findings import several
+from boxlore.core.findings import one_line, several
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.people.evidence import Evidence, to_ask_next
@@ -57,7 +57,7 @@ def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None,
     if met and not chosen["as_json"]:
         output.say(f"{several(len(met), 'contradiction')}:")
         for each in met.values():
-            _disagreement(each, "  ")
+            contradictions.write(each, "  ")
     ctx.exit(1 if met else 0)
 
 
@@ -84,6 +84,10 @@ def _items(found: Evidence, days: dict[str, list[Disagreement]], wanted: set[str
         else:
             head = " · ".join(filter(None, (record.number, mark, record.date_display)))
             _lines(head, worked, of_it, why=chosen["why"])
+            contradictions.write_left_out(found.left_out(record), "    ")
+            for view in record.all("date"):
+                if view.date is None or view.date.edtf is None:
+                    output.say(f"    its date “{output.safe(one_line(view.words))}” waits for an answer: boxlore check")
     if not chosen["as_json"]:
         talk.say(f"{several(count, 'item')} with something worked out." if count else "Nothing more can be worked out.")
     return met
@@ -134,30 +138,9 @@ def _claim(claim: Claim) -> dict[str, str]:
 
 
 def _lines(head: str, worked: Proposal, of_it: Sequence[Disagreement], *, why: bool) -> None:
-    disputed = "  (but see the contradiction below)" if of_it else ""
-    output.say(output.safe(f"{head}: worked out: {worked.display or 'nothing'}{disputed}"))
+    output.say(output.safe(f"{head}: worked out: {contradictions.shown(worked, of_it)}"))
     for claim in worked.because if why else ():
-        output.say(f"    because {_said(claim)}")
-
-
-def _said(claim: Claim) -> str:
-    return output.safe(f"{claim.words}  [{claim.source}; {claim.sure}]")
-
-
-MOST_BESIDES = 4
-"""So many more claims are written of what tells of the same."""
-
-
-def _disagreement(each: Disagreement, indent: str) -> None:
-    output.say(f"{indent}These cannot all be so; which of them is not?")
-    for claim in each.circle.claims:
-        output.say(f"{indent}  {_said(claim)}")
-    if each.others:
-        ways = "one more way" if len(each.others) == 1 else f"{len(each.others)} more ways"
-        output.say(f"{indent}  (it shows in {ways}, also by:")
-        for claim in each.besides[:MOST_BESIDES]:
-            output.say(f"{indent}    {_said(claim)}")
-        output.say(f"{indent}  )" if len(each.besides) <= MOST_BESIDES else f"{indent}    and more)")
+        output.say(f"    because {contradictions.said(claim)}")
 
 
 def _ask(questions: Sequence[Question], *, as_json: bool) -> None:

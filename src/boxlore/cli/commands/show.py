@@ -2,8 +2,10 @@
 
 import click
 
-from boxlore.cli import options, output
+from boxlore.cli import contradictions, options, output
 from boxlore.core.crosswalk import captions, references
+from boxlore.core.evidence.claims import of_item
+from boxlore.core.evidence.disagreements import by_day, disagreements
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, audience_shown
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
@@ -15,7 +17,7 @@ from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.what_scans_show import earlier_files
-from boxlore.tasks.people.evidence import from_nearby
+from boxlore.tasks.people.evidence import evidence_at_once
 from boxlore.tasks.sitting.recovering import drafts_of
 from boxlore.tasks.telling.markers import Markers
 from boxlore.tasks.telling.turned_scans import IN_WORDS
@@ -67,6 +69,7 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
         for draft in drafts_of(collection, record.id)
     ]
     names = collection.people().names()
+    found = evidence_at_once(collection) if record.date is None else None
     return {
         "number": record.number,
         "mark": record.mark.short if record.mark else None,
@@ -103,7 +106,7 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
             for marker in Markers(collection).of(record)
         ],
         "related": [{"kind": relation.kind, "number": relation.number} for relation in record.related],
-        "worked_out": (from_nearby(collection, record).edtf or None) if record.date is None else None,
+        "worked_out": (found.of_item(record.id).edtf or None) if found else None,
         "size_mm": list(record.size_mm) or None,
         "found_in": record.found_in or None,
         "statements": rows,
@@ -159,6 +162,22 @@ def _scan_lines(collection: Collection, record: Record) -> None:
         output.say(f"  Scanned before: {output.safe(path)}")
 
 
+def _worked_out(collection: Collection, record: Record) -> None:
+    """What follows of its date from everything, as `boxlore evidence` has it, with what cannot all be so."""
+    why = f"boxlore evidence {record.number} --why"
+    found = evidence_at_once(collection)
+    if found is None:
+        output.say(f"  Worked out: see {why}")
+        return
+    worked = found.of_item(record.id)
+    of_it = by_day(disagreements(found.worked.circles)).get(of_item(record.id), [])
+    if worked.edtf or of_it:
+        output.say(f"  Worked out: {contradictions.shown(worked, of_it)}  (why: {why})")
+    for each in of_it:
+        contradictions.write(each, "    ")
+    contradictions.write_left_out(found.left_out(record), "    ")
+
+
 def _lines(collection: Collection, record: Record) -> None:
     output.say(references.reference(record))
     output.say(output.safe(captions.title(record)))
@@ -167,8 +186,8 @@ def _lines(collection: Collection, record: Record) -> None:
             by = view.said_by or str(view.source)
             kept = output.kept_to(view.audience)
             output.say(f"  {FIELDS[name].label}: {output.safe(view.words)}  ({output.safe(by)}, {view.sure}{kept})")
-    if record.date is None and (worked := from_nearby(collection, record)).edtf:
-        output.say(f"  Worked out: {worked.display}  (why: boxlore evidence {record.number} --why)")
+    if record.date is None:
+        _worked_out(collection, record)
     for person in record.people:
         if person.number:
             kept = output.kept_to(person.told.audience)

@@ -1,6 +1,7 @@
 """All clues of a collection, one reader after another. A source of clues more is a module beside this one, and a line
 here."""
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
@@ -20,11 +21,12 @@ from boxlore.core.evidence import (
     told_dates,
     wedding_pictures,
 )
-from boxlore.core.evidence.claims import Claim, of_event, of_item
+from boxlore.core.evidence.claims import Claim, of_death, of_event, of_item
 from boxlore.core.evidence.leaning import Leaning, pieces
 from boxlore.core.evidence.lives import ToldOfPerson
 from boxlore.core.evidence.sentences import Sentence, sentences, teller_of, who_is_shown
 from boxlore.core.evidence.weddings import Weddings, clues_of_weddings
+from boxlore.core.evidence.working_out import days_of
 from boxlore.core.people.person import Registry
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
@@ -56,13 +58,12 @@ def all_clues(
     yield from lives.clues_of_lives(people, rows)
     yield from clues_of_weddings(weddings, people)
     yield from events.clues_of_events(told)
+    deaths = {of_death(person.id) for person in people.values() if person.died}
     for event in told:
-        if event.own:
-            claim = Claim(words=f"the time line has “{event.name}”", source=event.said or "the family's time line")
-            words = event.name if not event.people else ""
-            yield from occasions.clues_of_words(
-                claim, of_event(event.id), words, leaning, narrator="", shown=(), but=event.id
-            )
+        claims = list(_of_event(event, leaning)) if event.own else []
+        yield from claims
+        if event.told_kind == "death":
+            deaths.update(*map(days_of, claims))
     numbered = relations.Numbered(records, are_all=background.has_all_pictures)
     born_as: dict[str, set[str]] = {}
     for row in rows:
@@ -77,7 +78,7 @@ def all_clues(
         is_of_the_dead = any(
             occasions.is_of_the_dead(view.words) for name in ("occasion", "title", "story") for view in record.all(name)
         )
-        yield from lives.clues_of_picture(record, people, is_of_the_dead=is_of_the_dead)
+        yield from lives.clues_of_picture(record, people, () if is_of_the_dead else deaths)
         yield from ages.clues(record, said, people, leaning)
         yield from states.clues(record, said, people, leaning)
         yield from events.clues(record)
@@ -89,6 +90,27 @@ def all_clues(
         yield from studios.clues(record, years_told, settings)
         yield from object_clues.clues(record, said)
         yield from borders.clues(record, said, settings)
+
+
+def _of_event(event: FamilyEvent, leaning: Leaning) -> Iterator[Claim]:
+    """What an event's own name says (“William died in the mine”), else less of it: whose death it was, and no more."""
+    claim = Claim(words=f"the time line has “{event.name}”", source=event.said or "the family's time line")
+    ways = [event.name]
+    if event.told_kind == "death":
+        ways += [event.name[: match.start()] for match in reversed([*_HOW.finditer(event.name)])]
+    for words in ways if not event.people else ("",):
+        claims = list(
+            occasions.clues_of_words(claim, of_event(event.id), words, leaning, narrator="", shown=(), but=event.id)
+        )
+        if claims:
+            yield from claims
+            return
+
+
+_HOW = re.compile(
+    r",? (?:in|at|on|of|from|near|during|by|im|in|am|an|bei|auf|von|à|au|aux|en|dans|de|sur|a|al|i|på|vid|ved|op|bij)\b"
+)
+"""Where and of what somebody died begins with one of these; ours, common practice, no source."""
 
 
 def _of_its_place(settings: PhraseSettings, record: Record) -> PhraseSettings:

@@ -7,7 +7,7 @@ memory). A picture of somebody after death is a copy, a grave or a mistake: that
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from boxlore.core.dates.reading import DateReading
@@ -99,8 +99,9 @@ _IN_A_FRAME = re.compile(
 """Who is in a picture within the picture need not have been there, nor have lived (words of ours, no source)."""
 
 
-def clues_of_picture(record: Record, people: Registry, *, is_of_the_dead: bool = False) -> Iterator[Claim]:
-    """That whoever is in a picture was born, and had not died, where it is not of a funeral."""
+def clues_of_picture(record: Record, people: Registry, deaths: Collection[str]) -> Iterator[Claim]:
+    """That whoever is in a picture was born, and had not died if the day of the death is one of `deaths`, those
+    that are told."""
     day = of_item(record.id)
     for shown in record.shown():
         person = people.get(shown.person)
@@ -112,7 +113,7 @@ def clues_of_picture(record: Record, people: Registry, *, is_of_the_dead: bool =
             words=f"{person.name} is in {record.number}, so was born",
             limits=(Limit(of_birth(person.id), day, 0),),
         )
-        if person.died and not is_of_the_dead:
+        if of_death(person.id) in deaths:
             yield replace(
                 claim,
                 words=f"{person.name} is in {record.number}, so had not died",

@@ -9,6 +9,7 @@ from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import Claim
 from boxlore.core.evidence.even_years import YEAR, first_day, last_day, number_of
+from boxlore.core.evidence.told_dates import LAST_YEAR
 from boxlore.core.evidence.working_out import Circle, WorkedOut
 
 
@@ -56,8 +57,9 @@ def _years(first: int | None, last: int | None) -> float | None:
     return None if first is None or last is None else (last - first + 1) / YEAR
 
 
-FIRST_DAY, LAST_DAY = number_of(1, 1, 1), number_of(9999, 12, 31)
-"""The days that a date can be; a life beside the year 50 or 9950, which is a slip, may come to others."""
+FIRST_DAY, LAST_DAY = number_of(1, 1, 1), number_of(LAST_YEAR, 12, 31)
+"""The days that a date can be; a life beside the year 50 or 9950, which is a slip, may come to others, and what may be
+in a year to come, as the longest life of somebody, has no end yet."""
 
 
 def proposal(worked: WorkedOut, day: str) -> Proposal:

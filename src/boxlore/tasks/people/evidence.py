@@ -10,12 +10,12 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.evidence.asking import TOLD_BY_HER, Family, Question, Teller, what_to_ask
-from boxlore.core.evidence.claims import of_birth, of_death, of_item
+from boxlore.core.evidence.claims import Claim, of_birth, of_death, of_item
 from boxlore.core.evidence.gathering import Background, all_clues
 from boxlore.core.evidence.lives import LIFE_FIELDS, PARENT_FIELDS, ToldOfPerson
 from boxlore.core.evidence.proposals import Proposal, proposal
 from boxlore.core.evidence.sentences import teller_of
-from boxlore.core.evidence.working_out import WorkedOut
+from boxlore.core.evidence.working_out import WorkedOut, days_of
 from boxlore.core.people.kin import By, Kin
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.people.who_is_meant import known_by, the_one
@@ -46,6 +46,24 @@ class Evidence:
     def of_item(self, item: str) -> Proposal:
         return proposal(self.worked, of_item(item))
 
+    def left_out(self, record: Record) -> list[Claim]:
+        """What is told of the lives of those in a picture, and bounds nothing of it since not all can be so that is
+        told of them elsewhere."""
+        circles = set(self.worked.circles_of(of_item(record.id)))
+        lives = {
+            day for each in record.shown() if each.person for day in (of_birth(each.person), of_death(each.person))
+        }
+        return list(
+            dict.fromkeys(
+                claim
+                for day in sorted(lives)
+                for circle in self.worked.circles_of(day)
+                if circle not in circles
+                for claim in circle.set_aside
+                if days_of(claim) == {day}
+            )
+        )
+
     def of_birth(self, person: str) -> Proposal:
         return proposal(self.worked, of_birth(person))
 
@@ -66,19 +84,20 @@ def evidence(collection: Collection, progress: Progress = QUIET) -> Evidence:
     return Evidence(everything, people, WorkedOut(clues), background.happened)
 
 
-def from_nearby(collection: Collection, record: Record) -> Proposal:
-    """What follows for one item from itself, its people and their parents, its occasions and the items related to it:
-    a few questions of the store, however large the collection. It is as a rule wider than what follows from everything.
-    """
-    everyone = collection.people()
-    shown = {everyone[each.person].id for each in record.people if each.person in everyone}
-    near = shown | {parent for ident in shown for parent in everyone[ident].parents if parent in everyone}
-    return _nearby(collection, record, Registry(everyone[ident] for ident in near), everyone).of_item(record.id)
+MOST_AT_ONCE = 2000
+"""Items up to which everything is worked out for the record of one of them: beyond, it takes seconds, and what follows
+from a part alone would be another answer."""
 
 
-def _nearby(collection: Collection, record: Record, people: Registry, everyone: Registry | None = None) -> Evidence:
-    """What follows from an item and the lives of these people; a name may be one of `everyone`, else of these."""
-    background = replace(_background(collection), people=everyone or people, has_all_pictures=False)
+def evidence_at_once(collection: Collection) -> Evidence | None:
+    """`evidence`, where that takes no time worth speaking of."""
+    return evidence(collection) if collection.store.count(Kind.ITEM) <= MOST_AT_ONCE else None
+
+
+def _nearby(collection: Collection, record: Record, people: Registry) -> Evidence:
+    """What follows from an item, those related to it and the lives of these people: a few questions of the store,
+    however large the collection. It is as a rule wider than what follows from everything, and never shown as a date."""
+    background = replace(_background(collection), people=people, has_all_pictures=False)
     related = [record_of(collection, find_item(collection, other.number).id) for other in record.related]
     rows = list(_told_of_people(collection, people))
     clues = all_clues([record, *related], people, rows, background.happened, background)
