@@ -37,9 +37,6 @@ from typing import NamedTuple
 FAR = 1 << 50
 """A label that means that no path is known. Paths of days are shorter than half of it by far."""
 
-NEVER = FAR // 2
-"""A number of days that stands for no end, in a limit too; its negative for no beginning."""
-
 ORIGIN = ""
 """The name of the day that stands still; its number is 0."""
 
