@@ -89,8 +89,8 @@ def _by_marriage(person: Person, plain: str, people: Registry, then: tuple[Mappi
     for couple in weddings.couples_of(person.id):
         for other in (people[ident] for ident in couple if ident != person.id and ident in people):
             taken = _own(other) - by_birth
-            if not by_birth and not _own(person) - taken:
-                taken = set()  # she may have been born with it
+            if not by_birth and _own(person) <= taken:
+                taken -= _own(person)  # she may have been born with it
             names = {f"{fold(call)} {name}" for call in person.calls for name in taken}
             names |= {f"{name} {fold(call)}ne" for call in other.calls for name in _own(other)}
             if _any_in(names, plain, but=_MISS):
