@@ -46,6 +46,23 @@ def test_prints_near_each_other_get_nothing_of_their_neighbour(gap: int) -> None
         assert np.abs(quad - outline).max() <= 4.0
 
 
+@pytest.mark.parametrize(("glow", "reach"), [(16, 300), (24, 200)])
+def test_light_that_falls_in_at_a_corner_joins_no_print_to_the_edge(glow: int, reach: int) -> None:
+    """A lid that stands open: the bed is lighter there by so many shades, less by each `reach` pixels further on."""
+    chance = np.random.default_rng(3)
+    ys, xs = np.mgrid[0:714, 0:1000]
+    bed = 26 + glow * np.exp(-np.hypot(xs, ys) / reach) + chance.normal(0, 0.7, (714, 1000))
+    places = [(40, 60), (380, 60), (700, 60), (60, 400), (380, 400), (700, 400)]
+    for left, top in places:
+        inner = Image.fromarray(chance.integers(90, 170, (8, 9)).astype(np.uint8))
+        bed[top : top + 236, left : left + 254] = np.asarray(inner.resize((254, 236), Image.Resampling.BICUBIC))
+    pixels = np.repeat(np.clip(bed, 0, 255).astype(np.uint8)[..., None], 3, 2)
+    quads = [np.array(quad) * (1000, 714) for quad in find_outlines(pixels).quads]
+    assert len(quads) == len(places)
+    for quad, (left, top) in zip(quads, places, strict=True):
+        assert np.abs(quad[0] - (left, top)).max() <= 3.0 and np.abs(quad[2] - (left + 254, top + 236)).max() <= 3.0
+
+
 def test_a_print_cut_off_by_the_edge_of_the_picture_is_not_sheared() -> None:
     bed = Image.new("RGB", (900, 700), (30, 30, 30))
     shown = Image.radial_gradient("L").resize((400, 300)).point(lambda shade: 90 + shade // 2).convert("RGB")

@@ -55,6 +55,8 @@ STANDS_APART, COVERED = 0.94, 0.9
 """Part of its four sides that each print with a strip of bed beside it fills, and part of the thing that they are."""
 VALLEY, NARROW = 7, 0.4
 """A strip of bed of less than so many pixels is blurred, and still so much nearer to the bed than what lies beside."""
+LEVELS, HALF = (2.0, 3.0, 5.0, 8.0), 0.5
+"""How many times as far from the bed as it must be lies what is surely none; and least part of a thing that it is."""
 RIM = 5.0
 """So near to the edge of the picture, in pixels, a side is none of a print but the end of the picture."""
 SLIGHTLY = 4.0
@@ -102,11 +104,12 @@ class _Outlined:
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """A picture made ready: which pixels are no bed (0 or 1), with and without what noise has closed, and its shades
-    (CIE Lab), a little smoothed."""
+    """A picture made ready: which pixels are no bed (0 or 1), with and without what noise has closed; how surely they
+    are none (from 1 on); and its shades (CIE Lab), a little smoothed."""
 
     mask: Array
     sharp: Array
+    surely: Array
     lab: Array
 
 
@@ -119,7 +122,7 @@ def _look(pixels: Array) -> _Look:
     mask = cv2.morphologyEx(sharp, cv2.MORPH_CLOSE, np.ones((5, 5), np.uint8))
     around = cv2.morphologyEx(apart.astype(np.float32), cv2.MORPH_CLOSE, np.ones((VALLEY, VALLEY), np.uint8))
     sharp = cv2.bitwise_and(sharp, (apart > NARROW * around).astype(np.uint8))
-    return _Look(_whole(mask, 9), _whole(sharp, 3), smooth)
+    return _Look(_whole(mask, 9), _whole(sharp, 3), apart / max(5.0, 4.5 * noise), smooth)
 
 
 def _whole(mask: Array, least: int) -> Array:
@@ -161,7 +164,33 @@ def _things(look: _Look) -> Iterator[Array]:
     count, labels, stats, _ = cv2.connectedComponentsWithStats(look.mask, connectivity=4)
     for label in range(1, count):
         if stats[label, cv2.CC_STAT_AREA] >= SMALLEST * 0.6 * look.mask.size:
-            yield (labels == label).astype(np.uint8)
+            region = (labels == label).astype(np.uint8)
+            yield from _without_bed(look, region) or [region]
+
+
+def _without_bed(look: _Look, region: Array) -> list[Array]:
+    """The prints in a thing that hangs together with the edge of the picture by what is hardly no bed, as a corner in
+    another light; [] where it is no such thing: nothing there has four sides and lies free."""
+    for level in LEVELS if _at_rim(region) else ():
+        surely = cv2.bitwise_and((look.surely > level).astype(np.uint8), region)
+        surely = _whole(cv2.morphologyEx(surely, cv2.MORPH_CLOSE, np.ones((5, 5), np.uint8)), 9)
+        count, labels, stats, _ = cv2.connectedComponentsWithStats(surely, connectivity=4)
+        large = [label for label in range(1, count) if stats[label, cv2.CC_STAT_AREA] >= SMALLEST * region.size]
+        parts = [(labels == label).astype(np.uint8) for label in large]
+        quads = [_four_sides(part) for part in parts if not _at_rim(part)]
+        whole = [quad is not None and _filled(part, quad) > REGULAR for part, quad in zip(parts, quads, strict=False)]
+        if (
+            sum(int(part.sum()) for part in parts) >= HALF * int(region.sum())
+            and all(whole)
+            and len(whole) == len(parts)
+        ):
+            return parts
+    return []
+
+
+def _at_rim(region: Array) -> bool:
+    """Whether a thing reaches to the edge of the picture."""
+    return bool(region[0].any() or region[-1].any() or region[:, 0].any() or region[:, -1].any())
 
 
 def _solid(region: Array) -> bool:
