@@ -13,6 +13,7 @@ import click
 
 from boxlore.core.fields.audiences import audience_shown
 from boxlore.core.findings import Finding
+from boxlore.core.originals.source_names import source_in_full
 
 
 def take_every_letter() -> None:
@@ -79,4 +80,5 @@ def write_finding(finding: Finding, number: str, mark: str, *, as_json: bool) ->
         )
     else:
         where = " · ".join(part for part in (number, mark) if part)
-        click.echo(f"{finding.severity:5}  {where:24}  {safe(finding.message)}  [{finding.rule}; {finding.source}]")
+        source = source_in_full(finding.source)
+        click.echo(f"{finding.severity:5}  {where:24}  {safe(finding.message)}  [{finding.rule}; {source}]")

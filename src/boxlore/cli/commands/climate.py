@@ -8,6 +8,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
+from boxlore.core.originals.source_names import source_in_full
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.output_paths import Unopened
 from boxlore.tasks.originals.climate import (
@@ -110,7 +111,9 @@ def _show(judgement: Judged, *, as_json: bool, chart: bool) -> None:
     for note in judgement.notes:
         output.say(f"  {output.safe(note)}")
     for finding in judgement.findings:
-        output.say(f"{finding.severity:5}  {output.safe(finding.message)}  [{finding.rule}; {finding.source}]")
+        output.say(
+            f"{finding.severity:5}  {output.safe(finding.message)}  [{finding.rule}; {source_in_full(finding.source)}]"
+        )
         for because in finding.because:
             output.say(f"         {output.safe(because)}")
 

@@ -5,6 +5,7 @@ from functools import partial
 
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Severity
+from boxlore.core.originals.source_names import source_in_full
 from boxlore.tasks.check import TEN, FindingGroup, ItemFinding, check, grouped
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress, go_on
@@ -104,7 +105,8 @@ class CheckScreen(LookingScreen):
             return
         finding = located.finding
         because = "".join(f"\n· {fact}" for fact in finding.because)
-        source = f"\n{finding.source}" if finding.source and not finding.source.endswith(NOT_SOURCES) else ""
+        named = finding.source and not finding.source.endswith(NOT_SOURCES)
+        source = f"\n{source_in_full(finding.source)}" if named else ""
         self._whole.say(from_inside(finding.message), (because, "$secondary"), (source, "$faint"))
 
     def action_all(self) -> None:

@@ -1,0 +1,27 @@
+"""What the short names of sources stand for, for a keeper who reads where a rule about the originals comes from.
+
+The tables name their sources in short (`KOD-D31; NEDCC 5.5`); each of them says at its head what was read.
+"""
+
+import re
+
+NAMES = {
+    "CCI": "Canadian Conservation Institute",
+    "IPI": "Image Permanence Institute",
+    "KOD-D31": "Kodak, leaflet D-31",
+    "LC": "Library of Congress",
+    "NARA": "US National Archives",
+    "NEDCC": "Northeast Document Conservation Center, leaflet",
+    "NIEHS": "US National Institute of Environmental Health Sciences",
+    "NPS": "US National Park Service",
+    "NPS-TREE": "US National Park Service, Film Base Identification",
+    "SIA": "Smithsonian Institution Archives",
+}
+"""A short name of a source, and whose it is. Of a leaflet's number alone it is said that it is one."""
+
+_SHORT = re.compile(rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, NAMES), key=len, reverse=True))})(?![\w-])")
+
+
+def source_in_full(source: str) -> str:
+    """`Kodak, leaflet D-31; Northeast Document Conservation Center, leaflet 5.5`, of `KOD-D31; NEDCC 5.5`."""
+    return _SHORT.sub(lambda short: NAMES[short[0]], source)
