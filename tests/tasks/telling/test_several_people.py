@@ -75,6 +75,8 @@ def test_kin_of_another_is_not_the_narrators(collection: Collection) -> None:
 NAMED_KIN = [
     (["My mother Hilda Tamm", "Mum"], {"Ivy", "Hilda Tamm"}, []),
     (["Mum", "Hilda Tamm, my mother", "My mother Hilda Tamm"], {"Ivy", "Hilda Tamm"}, []),
+    (["Mum (Hilda Tamm)", "Hilda Tamm", "Dad (Karl)"], {"Ivy", "Hilda Tamm", "Ivy's father"}, []),
+    (["Mum", "Mum (in white)", "Mum (Hilda Tamm)"], {"Ivy", "Hilda Tamm"}, []),
     (["My mother Hilda Tamm and Mum"], {"Ivy", "Hilda Tamm"}, []),
     (["My mother Hilda Tamm", "My mother Anna Kask"], {"Ivy", "Hilda Tamm"},
      ["Is “My mother Anna Kask” Hilda Tamm, or somebody else?"]),

@@ -21,7 +21,7 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.person import Person, build_person
 from boxlore.core.people.reference import PersonRef, id_meant
 from boxlore.core.people.who_is_meant import named
-from boxlore.core.people.who_is_where.kin_words import own_kin_in, own_relation
+from boxlore.core.people.who_is_where.kin_words import name_in, own_kin_in, own_relation
 from boxlore.core.people.who_is_where.reader import WhoTold, read_who
 from boxlore.core.people.who_is_where.words_left import leaves_words
 from boxlore.core.people.who_is_where.written_out import Placed
@@ -340,7 +340,11 @@ class Teller:
             row = RowPosition(statement.id, person.row, person.position)
             act.state(statement.subject, "row", ROW_WORDS.write(row), sitting=statement.sitting)
         question = person.asks
-        if relation := _own_kin(person, statement.language):
+        relation = _own_kin(person, statement.language)
+        called = name_in(person.note) if relation in LINKS and self.narrator(statement.source)[0] else ""
+        if called:  # `Mum (Hilda Tamm)`
+            question = self._read_kin_by_name(act, statement, called, relation) or person.asks
+        elif relation:
             read = self.read_own(act, statement, person.words, relation)
             of_place = person.asks if person.is_person else ""  # `me on her left`
             question = of_place if read else f"Whose “{person.words}” is in the picture?"
@@ -359,18 +363,23 @@ class Teller:
         relation = own_kin_in(person.note) if ident else ""
         if ident and is_more_of(person.words, name) and self.understanding.read("person", person.words) is None:
             return f"Is “{before_brackets(statement.words)}” {name}, or somebody else?"
-        if relation not in LINKS:
-            self._read(act, statement, "person", person.words)
-            return ""
+        if relation in LINKS:
+            return self._read_kin_by_name(act, statement, person.words, relation)
+        self._read(act, statement, "person", person.words)
+        return ""
+
+    def _read_kin_by_name(self, act: Act, statement: Statement, words: str, relation: str) -> str:
+        """The narrator's own by name: the one whom the registry has as that, or a new one, linked so."""
+        ident, name = self.narrator(statement.source)
         called = f"{possessive(name)} {relation}"
         relatives = self._relatives(act, ident, relation, called)
         if len(relatives) == 1:
-            return self._read_as_relative(act, statement, person.words, relatives.pop(), called)
-        self._read(act, statement, "person", person.words)
+            return self._read_as_relative(act, statement, words, relatives.pop(), called)
+        self._read(act, statement, "person", words)
         read = next((reading for told, reading in act.readings[::-1] if told == statement.id), None)
         if not relatives and read is not None and read.usable:
             somebody = Subject(Kind.PERSON, id_meant(read))
-            link = act.state(Subject(Kind.PERSON, ident), LINKS[relation], person.words, source=statement.source)
+            link = act.state(Subject(Kind.PERSON, ident), LINKS[relation], words, source=statement.source)
             act.readings.append((link.id, person_reading(somebody)))
             self._new_people.setdefault((act.id, fold(called)), (statement.subject, somebody))
         return ""

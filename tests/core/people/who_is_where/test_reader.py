@@ -8,7 +8,7 @@ from tests.every_row import every_row
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.kin_words import own_kin_in, own_relation
+from boxlore.core.people.who_is_where.kin_words import name_in, own_kin_in, own_relation
 from boxlore.core.people.who_is_where.reader import forget_names, names_nobody, one_by_one, read_who, tells_a_name
 from boxlore.core.people.who_is_where.words_left import leaves_words, words_in
 from boxlore.core.people.who_is_where.written_out import Placed
@@ -211,8 +211,24 @@ def test_who_is_the_tellers_own(words: str, relation: str) -> None:
 
 KIN_IN_A_NOTE = [
     ("my mother", "mother"), ("Moren min", "mother"), ("minu isa, in white", "father"), ("mother", ""),
+    ("my late husband", "husband"), ("my great aunt", ""),
     ("in white", ""),
 ]  # fmt: skip
+
+
+NAMES_IN_NOTES = [
+    ("Hilda Tamm", "Hilda Tamm"),
+    ("Hilda Tamm, in white", "Hilda Tamm"),
+    ("Karl", ""),
+    ("in white", ""),
+    ("", ""),
+    ("Hilda in white", ""),
+]
+
+
+@every_row(("note", "name"), NAMES_IN_NOTES)
+def test_a_note_on_kin_may_be_a_whole_name(note: str, name: str) -> None:
+    assert name_in(note) == name
 
 
 @every_row(("note", "relation"), KIN_IN_A_NOTE)

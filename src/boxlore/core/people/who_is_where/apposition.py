@@ -25,7 +25,7 @@ from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.kin_words import FOREBEARS, own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import OF, THE
+from boxlore.core.people.who_is_where.small_words_table import OF, SEX, THE
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
 
@@ -85,6 +85,10 @@ def _of_part(part: list[Item], *, alone: bool) -> Iterator[Item]:
     if names := _members(part):
         yield from names
         return
+    if _may_be_own_and_name(part):
+        own, named = part
+        asks = f"Is “{named.person.words}” {own.person.words}, or somebody else?"
+        named.person, named.is_name = replace(named.person, asks=asks, is_person=False), False
     if len(part) > 3 and all(_is_apposition_of_two(part, at) for at in (0, 2)):
         yield from (_one(part[0], part[1]), _one(part[2], part[3]), *part[4:])
         return
@@ -108,6 +112,18 @@ def _of_part(part: list[Item], *, alone: bool) -> Iterator[Item]:
                 part[at].person = replace(part[at].person, asks=asks, is_person=False)
             yield part[at]
             at += 1
+
+
+def _may_be_own_and_name(part: Sequence[Item]) -> bool:
+    """`Mum, Hilda Tamm`, `Oma - Helene Kask`, told alone: a word that families call their own by, and a whole name."""
+    if len(part) != _TWO or part[1].joined or not part[1].is_name:
+        return False
+    own = own_relation(part[0].person.words)
+    name = read_name(part[1].person.words)
+    is_whole = bool(name.given and name.family) and not (name.kin or name.title)
+    placed = any(item.row or item.side or item.number or item.position or item.person.note for item in part)
+    called = replace(part[0], definite=SEX.get(own, ""))
+    return own in FOREBEARS and " " not in part[0].person.words and is_whole and not placed and _fit(called, part[1])
 
 
 def _says_who_is_unknown(part: Sequence[Item]) -> bool:

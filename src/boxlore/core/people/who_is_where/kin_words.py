@@ -7,7 +7,8 @@ The words themselves, and what relation each tells, are rows of `core.people.nam
 from dataclasses import replace
 from functools import cache, lru_cache
 
-from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.words_table import GRANDPARENTS, KIN_ALONE, KIN_OF_LANGUAGES, KIN_OR_NAME, KIN_WORDS
 from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
 from boxlore.core.people.names_in_text.ordinary_words import english_words
@@ -169,5 +170,16 @@ def own_kin_in(note: str) -> str:
     for a word of kin alone, which may be anybody's."""
     first = note.partition(", ")[0]
     words = [fold(word) for word in first.split()]
+    if len(words) > len(("my", "mother")) and words[0] in table.MY_OWN and table.OF_THE_DEAD.issuperset(words[1:-1]):
+        first = " ".join((first.split()[0], first.split()[-1]))  # `my late husband`
     is_mine = len(words) > 1 and not table.MY_OWN.isdisjoint((words[0], words[-1]))
     return own_relation(first) if is_mine else ""
+
+
+def name_in(note: str) -> str:
+    """The whole name that a note behind a word of kin is: `Hilda Tamm` of `Mum (Hilda Tamm)`; empty for other notes."""
+    first = note.partition(", ")[0]
+    tokens = tokens_of(first)
+    is_whole = len(tokens) > 1 and tokens[0].is_given and not any(token.is_small for token in tokens)
+    parts = read_name(first) if is_whole else None
+    return first if parts is not None and parts.given and parts.family and not parts.asks else ""

@@ -318,6 +318,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         ask_of_unseen(reader, element)
     elif kind == "leads in":
         reader.words, reader.notes = [], []  # `Ethel wrote that this is`: the answer stays whole beside whom it names
+    elif element.text == "?" and not reader.words and reader.previous == "note" and not further and reader.items:
+        reader.items[-1].person = replace(reader.items[-1].person, unsure=True)  # `Tom (left) and Jack (right)?`
     elif kind == "unknown" and not reader.words and reader.previous in (*PLACES, "nextto") and describes_last(reader):
         reader.identifies = True  # `the man on the right unknown`
         reader.words.append(element)
