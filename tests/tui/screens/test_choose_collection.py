@@ -152,7 +152,7 @@ def test_from_another_collection_esc_goes_back_to_the_one_that_is_open(run: Run,
                 await hands.choose("Another collection")
                 assert f"Esc Back to “{collection.settings.title}”" in hands.text
                 await hands.press("escape")
-                assert "Enter asks who tells" in hands.text
+                assert "Who tells today?" in hands.text
 
     run(look())
 

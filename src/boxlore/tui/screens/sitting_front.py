@@ -38,6 +38,8 @@ class FrontScreen(Screen[None]):
     def __init__(self, sitting: Sitting, listing: Listing, show: Show, others: Callable[[], Awaitable[None]]) -> None:
         super().__init__()
         self._sitting, self._listing, self._show, self._others = sitting, listing, show, others
+        self._is_away = False
+        """Whether another collection is being looked for."""
 
     def compose(self) -> ComposeResult:
         collection = self._sitting.collection
@@ -45,7 +47,13 @@ class FrontScreen(Screen[None]):
         photographs = "one photograph" if count == 1 else f"{count:,} photographs"
         yield Top(collection.settings.title, photographs)
         yield Line(f"{collection.folder.resolve()}", classes="about")
-        yield Line("  Enter asks who tells · Esc the menu, with no teller yet · F1 Guide · Q Leave", classes="about")
+        yield Line("  Enter who tells · Esc the menu, with no teller yet · F1 Guide · Q Leave", classes="about")
+
+    async def on_screen_resume(self) -> None:
+        """Ask again, where one came back from the choice of collections."""
+        if self._is_away:
+            self._is_away = False
+            await self.action_who()
 
     async def action_who(self) -> None:
         """Ask who tells, then where to begin."""
@@ -58,6 +66,7 @@ class FrontScreen(Screen[None]):
     async def _chosen(self, value: str) -> None:
         if value == "others":
             await self._others()
+            self._is_away = True
         else:
             stopped = where_stopped(self._sitting.collection, self._listing)
             self._sitting.nobody()
