@@ -111,7 +111,7 @@ AFTER: Sections = (
             "“Sit”, “What to ask” has your notes for next time, faces without a name, and what only she can date, "
             "worked out from all that is told. “Put right”, “What can be worked out” shows which dates follow from "
             "it, and why.",
-            "Ctrl+N shows the next photograph of which who, when, where or why is not told.",
+            "Ctrl+N shows the next photograph of which who, when, where or the occasion is not told.",
         ),
     ),
     (

@@ -28,7 +28,13 @@ ITEM_KEYS: tuple[Key, ...] = (
     Key("f1", "guide", "F1", "Guide", "This guide."),
     Key("pagedown", "next_item", "PgDn", "Next", "The next photograph. What you typed is kept."),
     Key("pageup", "item_before", "PgUp", "Before", "The photograph before."),
-    Key("ctrl+n", "next_open", "Ctrl+N", "", "The next photograph of which who, when, where or why is not told."),
+    Key(
+        "ctrl+n",
+        "next_open",
+        "Ctrl+N",
+        "",
+        "The next photograph of which who, when, where or the occasion is not told.",
+    ),
     Key(
         "escape,f10",
         "menu",

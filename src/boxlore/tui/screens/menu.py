@@ -41,7 +41,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("course", "This sitting", "agreement, rest, recording, end"),
         Choice("tellers", "Who tells now", "somebody else; earlier answers"),
         Choice("asking", "What to ask", "notes, faces without a name, dates"),
-        Choice("next_open", "Next with an answer missing", "Ctrl+N  who, when, where or why"),
+        Choice("next_open", "Next with an answer missing", "Ctrl+N  who, when, where, occasion"),
         Choice("viewing", "Page for the teller", "its address and code"),
         Choice("find", "List and find", "F3  also to say one thing of many"),
         Choice("prompts", "The questions asked", "a file to edit and translate"),
