@@ -38,7 +38,7 @@ class Distances(Operands):
         if self.kinds[self.at] not in _BEGIN_NEAR:
             self.at = begin
             return None
-        if some := self._some_away() or self._of_two_weekdays():
+        if some := self._some_away() or self._of_two_weekdays() or self._years_and_months():
             return some
         if beside_day := _DAY_BESIDE.get(self.kinds[self.at]):
             count = 2 if self.senses[self.at].value == "second" else 0  # “le surlendemain de Noël”
@@ -77,6 +77,8 @@ class Distances(Operands):
             unit, count = unit.removeprefix("one_"), count or 1
         if unit[0].isdigit():  # “a year and a half before the fire”
             count, unit = int(unit.partition("_")[0]), "month"
+            if count % 12 == 0:  # “a decade before 1936”
+                count, unit, loose = count // 12, "year", True
         if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
             unit, count = unit[:-1], count or NEXT_TO_IT
         if unit in ("week_from", "week_to") or (unit == "weekend" and count):
@@ -146,6 +148,22 @@ class Distances(Operands):
             for count in ((least, most) if side > 0 else (most, least))
         ]
         return Expression("between", [Expression("near", [anchor.copy()], distance=distance) for distance in away])
+
+    def _years_and_months(self) -> Expression | None:
+        """“3 years and 2 months before June 1936”: all the months."""
+        at, count = self.at, 0
+        for unit, months in (("year", 12), ("month", 1)):
+            told = self.senses[at + 1].value if self.kinds[at] == "day" and self.kinds[at + 1] == "unit" else ""
+            if told not in (unit, f"{unit}s"):
+                return None
+            count += self.senses[at].value[0] * months  # type: ignore[index]  # a number and its count of digits
+            at += 2
+            at += unit == "year" and self.kinds[at] in ("and", "comma")
+        if not (side := self._side(at)):
+            return None
+        self.at = at + 1
+        anchor = self._operand()
+        return Expression("near", [anchor], distance=Distance(side, "month", count, event=bool(anchor.event)))
 
     def _of_two_weekdays(self) -> Expression | None:
         """“Monday or Tuesday after Easter 1938”: either of them."""

@@ -223,6 +223,8 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
         case ("either spans", int(first), int(last), int(other_first), int(other_last)):
             spans = ((first, last), (other_first, other_last))
             return [_month(year, begin) + (f"/{_month(year, end)}" if begin != end else "") for begin, end in spans]
+        case ("turn of a year", _):
+            return [f"{date(of, 12, 31)}/{date(of + 1, 1, 1)}" for of in (year, year - 1)]
         case ("advent", _):
             return [f"{day_of(('before', 12, 4, 6), year)}/{date(year, 12, 24)}"]
         case ("nth span", int(month), int(weekday), int(nth), int(first), int(last)):

@@ -8,7 +8,8 @@ day or month in June on which it is kept in Britain · ("french mother's day", 0
 is Pentecost · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on the 25th if
 that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span", month, day, month,
 day): from that day to this, of the next year if it lies before · ("months", first, last, first and last in the south) ·
-("either months", month, month) · ("either spans", first, last, first, last): of months · ("either", month, day, month, day) · ("julian", month, day): of that calendar; with 0
+("either months", month, month) · ("turn of a year", 0): its end, or
+its begin · ("either spans", first, last, first, last): of months · ("either", month, day, month, day) · ("julian", month, day): of that calendar; with 0
 behind it, or that day of ours · ("advent", 0): its four weeks · ("nth span", month, weekday, nth, first, last): from
 the one to the other, in days from that weekday · ("hebrew", month, day, days) and ("islamic", month, day, days) as many
 days from a day of that calendar on, the Islamic one as reckoned (the moon seen may be a day off). Each row: names,
@@ -151,6 +152,10 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("easter monday", "easter mon", "ostermontag"), "", 1583, 0, ("easter", 1), _EASTER),
     (("easter tuesday",), "", 1583, 0, ("easter", 2), _EASTER),
     (("whit tuesday",), "", 1583, 0, ("easter", 51), _EASTER),
+    (("whit wednesday",), "", 1583, 0, ("easter", 52), _EASTER),
+    (("whit thursday",), "", 1583, 0, ("easter", 53), _EASTER),
+    (("whit friday",), "", 1583, 0, ("easter", 54), _EASTER),
+    (("whit saturday",), "", 1583, 0, ("easter", 55), _EASTER),
     (("ascension", "ascension day"), "", 1583, 0, ("easter", 39), _EASTER),
     (("pentecost", "whitsun", "whit", "whitsuntide", "whit sunday", "whitsunday", "pfingsten", "nelipüha"), "", 1583, 0, ("easter", 49), _EASTER),
     (("trinity sunday",), "", 1583, 0, ("easter", 56), _EASTER),
@@ -649,7 +654,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("second day of russian christmas",), "", 1583, 0, ("julian", 12, 26), "26 December of the Julian calendar"),
     (("after trinity", "after trinity sunday"), "", 1583, 0, ("easter span", 57, 245), "the Sundays after Trinity, up to Advent"),
     (("whit week", "whitsun week"), "", 1583, 0, ("easter span", 49, 55), "from Whit Sunday"),
-    (("turn of the year", "jahreswende", "jahreswechsel", "aastavahetus", "aastavahetusel", "årsskiftet", "årsskifte", "vuodenvaihde", "vuodenvaihteessa", "jaarwisseling"), "", 0, 0, ("span", 12, 31, 1, 1), "the two days"),
+    (("turn of the year", "jahreswende", "jahreswechsel", "aastavahetus", "aastavahetusel", "årsskiftet", "årsskifte", "vuodenvaihde", "vuodenvaihteessa", "jaarwisseling"), "", 0, 0, ("turn of a year", 0), "the two days"),
     (("summer holidays from july",), "", 0, 0, ("months", 7, 8, 12, 1), "Czech schools (common practice, no source)"),
     (("new year's eve into", "new year's eve going into", "nye into", "nye going into", "hogmanay into", "hogmanay going into", "new year's going into", "silvester auf", "sylvester auf", "silvesternacht auf", "nyårsafton in på", "nytårsaften ind i", "nyttårsaften inn i", "под новый", "под новый год", "встреча нового", "встречали новый", "встречаем новый", "sylwester na", "silvestr na"), "", 0, 0, ("end of the year before", 0), "the night to a year is told by that year"),
     (("suez", "suez crisis"), "", 1956, 1956, ("span", 10, 29, 11, 7), _MEMORY),

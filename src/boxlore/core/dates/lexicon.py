@@ -93,7 +93,7 @@ SEVERAL = 2 * DAYS_OF_A_WEEK
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
 UNITS = (
     "day", "week", "fortnight", "month", "year", "weekend", "days", "weeks", "months", "years", "one_week", "one_month",
-    "6_months", "18_months",
+    "6_months", "18_months", "120_months", "600_months",
     "week_from", "week_to",
 )  # fmt: skip
 FRACTIONS = {

@@ -521,6 +521,8 @@ def _weekday_question(date: Partial, context: DateContext) -> str:
 
 def _other_days(date: Partial, context: DateContext) -> tuple[str, ...]:
     """What may be meant instead of a day that the feast or the day of the week told with it is not."""
+    if date.feast and date.weekday >= 0 and not date.day:
+        return _days_beside(date, context)
     if not date.day or not date.year.isdigit() or date.short or date.old_style:
         return ()
     if (date.weekday < 0 and not date.feast) or not question(date, context):
@@ -529,6 +531,17 @@ def _other_days(date: Partial, context: DateContext) -> tuple[str, ...]:
     if date.feast and not is_within(told, feast := _feast(date, context, date.year, 0)):
         return (feast.edtf, *feast.alternatives)
     return days_that_fit(told, date.weekday)
+
+
+def _days_beside(date: Partial, context: DateContext) -> tuple[str, ...]:
+    """“Whit Friday”, where the feast was no Friday: such a day of the week behind it, and before it."""
+    if date.nth or date.is_day_of_week or date.short or not date.year.isdigit() or not _weekday_question(date, context):
+        return ()
+    told = _unmarked(date, context, 0)
+    later = days_that_fit(told, date.weekday)[0]
+    number = to_number(*map(int, later.split("-")))
+    other = number + (-7 if later > told else 7)
+    return tuple(str(from_number(day)) for day in sorted((number, other), reverse=True))
 
 
 def choices_of(date: Partial, context: DateContext) -> int:

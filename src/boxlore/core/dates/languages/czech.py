@@ -14,6 +14,8 @@ CZECH = Language(
     },
     weekdays=("pondělí úterý středu čtvrtek pátek sobotu neděli",),
     words={
+        "600_months": "půl století",
+        "120_months": "desetiletí",
         "because": "protože|neboť",
         "of_the_date": "pravoslav|pochybn",
         "were": "byly",

@@ -19,6 +19,8 @@ DANISH = Language(
         12: "julemåned|julemåneden|christmåned|christmåneden|kristmåned|kristmåneden|vintermåned|vintermåneden",
     },
     words={
+        "600_months": "et halvt århundrede",
+        "120_months": "et årti",
         "because": "fordi",
         "of_the_date": "ortodoks|tvivlsom",
         "before_an_hour": "kl|klokken|halv",

@@ -9,6 +9,8 @@ DUTCH = Language(
         "louwmaand sprokkelmaand lentemaand grasmaand bloeimaand zomermaand hooimaand oogstmaand herfstmaand wijnmaand slachtmaand wintermaand",
     ),
     words={
+        "600_months": "een halve eeuw",
+        "120_months": "een decennium",
         "because": "want|omdat",
         "of_the_date": "orthodox|twijfelachtig",
         "before_an_hour": "half",

@@ -24,6 +24,8 @@ ENGLISH = Language(
     ),
     several_weekdays="mondays tuesdays wednesdays thursdays fridays saturdays sundays",
     words={
+        "600_months": "half a century|half century",
+        "120_months": "a decade|one decade",
         "because": "because|because of|'cause|cos|coz|as i remember because|seeing as|seeing that|since that was when",
         "of_the_date": "orthodox|greek|russian|eastern|american|unlikely|dubious|disputed|print|copied|posted|developed|reprint|processed|scanned|copy|duplicate|wrong|false|uncertain|unverif|questionable|alleged|claimed|estimate|guess|british|european|continental|retak|enlarge|scan|remade|rephoto",
         "before_an_hour": "half",
@@ -53,7 +55,7 @@ ENGLISH = Language(
         "either_following": "following",
         "following": "the following|the very next|the next following",
         "just_after": "just after|shortly after|soon after|not long after|right after|immediately after|a little after|a short while after|a bit after|straight after",
-        "at_earliest": "aft|as early as|possibly as early as|not before|no earlier than|not earlier than|on or after|in or after|but not before|but not earlier than|at the earliest|on or shortly after|on or just after|in or shortly after|in or just after|in or soon after|stamp issued|stamp issued in|stamp of|at least|at the very earliest|terminus post quem|t p q|tpq|terminus a quo",
+        "at_earliest": "aft|as early as|possibly as early as|not before|no earlier than|not earlier than|on or after|in or after|but not before|but not earlier than|at the earliest|on or shortly after|on or just after|in or shortly after|in or just after|in or soon after|stamp issued|stamp issued in|stamp of|at least|at the very earliest|terminus post quem|t p q|tpq|terminus a quo|not until|not till|not until after|it was not until|it wasn't until|it was not till|it wasn't till|wasn't until|wasn't till",
         "since": "since|from then",
         "until": "until|till|til|'til|up until|up till|up to|upto",
         "from": "from|starting|beginning in|starting in|anywhere from|any time from|somewhere from|sometime from",

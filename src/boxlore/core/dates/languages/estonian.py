@@ -23,6 +23,8 @@ ESTONIAN = Language(
     weekdays=("esmaspäeva teisipäeva kolmapäeva neljapäeva reede laupäeva pühapäeva",),
     weekday_endings="l st",
     words={
+        "600_months": "pool sajandit",
+        "120_months": "kümmekond aastat|kümnend",
         "because": "sest|kuna|sest et",
         "of_the_date": "õigeusu|kaheldav",
         "before_an_hour": "kell|kella|pool",

@@ -25,6 +25,8 @@ FINNISH = Language(
     weekdays=("maanantai tiistai keskiviikko torstai perjantai lauantai sunnuntai",),
     weekday_endings="na n sta",
     words={
+        "600_months": "puoli vuosisataa",
+        "120_months": "vuosikymmen",
         "because": "koska|sillä",
         "of_the_date": "ortodoks|epävarm",
         "before_an_hour": "kello|klo",

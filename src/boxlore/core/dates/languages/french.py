@@ -7,6 +7,8 @@ FRENCH = Language(
     months=("janvier fevrier mars avril mai juin juill aout sept oct nov decembre",),
     month_names={9: "7bre|7embre", 10: "8bre|8embre", 11: "9bre|9embre", 12: "10bre|xbre|10embre"},
     words={
+        "600_months": "un demi-siècle|un demi siècle",
+        "120_months": "une décennie",
         "because": "parce que|parce qu'|car|puisque",
         "of_the_date": "orthodox|douteu",
         "were": "étaient",

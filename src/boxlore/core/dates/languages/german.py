@@ -33,6 +33,8 @@ GERMAN = Language(
     },
     weekdays=("montags dienstags mittwochs donnerstags freitags sonnabend sonntags",),
     words={
+        "600_months": "ein halbes jahrhundert|einem halben jahrhundert",
+        "120_months": "ein jahrzehnt|einem jahrzehnt",
         "fourth_quarter": "q4",
         "third_quarter": "q3",
         "second_quarter": "q2",

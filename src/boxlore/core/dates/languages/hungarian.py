@@ -31,6 +31,8 @@ HUNGARIAN = Language(
         "hétfőjén keddjén szerdáján csütörtökjén péntekjén szombatján vasárnapján",
     ),
     words={
+        "600_months": "fél évszázaddal",
+        "120_months": "egy évtizeddel",
         "because": "mert|hiszen",
         "6_months": "fél évvel|fél év",
         "18_months": "másfél évvel|másfél év",

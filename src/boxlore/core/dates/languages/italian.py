@@ -10,6 +10,8 @@ ITALIAN = Language(
     ),
     month_names={9: "7bre", 10: "8bre", 11: "9bre", 12: "10bre|xbre"},
     words={
+        "600_months": "mezzo secolo",
+        "120_months": "un decennio",
         "because": "perché|poiché|siccome",
         "of_the_date": "ortodoss|dubbi",
         "before_an_hour": "alle|ore",

@@ -26,6 +26,8 @@ LATVIAN = Language(
     weekdays=("pirmdien otrdien trešdien ceturtdien piektdien sestdien svētdien",),
     weekday_endings="a ā u as",
     words={
+        "600_months": "pusgadsimtu",
+        "120_months": "desmitgadi",
         "because": "tāpēc ka|jo tad",
         "of_the_date": "apšaubām",
         "before_an_hour": "plkst|pulksten",

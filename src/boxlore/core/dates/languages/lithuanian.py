@@ -24,6 +24,8 @@ LITHUANIAN = Language(
     },
     weekdays=("pirmadienį antradienį trečiadienį ketvirtadienį penktadienį šeštadienį sekmadienį",),
     words={
+        "600_months": "pusę amžiaus",
+        "120_months": "dešimtmetį",
         "because": "nes|kadangi",
         "of_the_date": "abejotin",
         "before_an_hour": "val",

@@ -15,6 +15,8 @@ NORWEGIAN = Language(
         12: "julemåned|julemåneden|vintermåned|vintermåneden",
     },
     words={
+        "600_months": "et halvt århundre|et halvt hundreår",
+        "120_months": "et tiår",
         "because": "fordi",
         "of_the_date": "ortodoks|tvilsom",
         "before_an_hour": "kl|klokken|klokka|halv",

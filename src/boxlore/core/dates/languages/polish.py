@@ -16,6 +16,8 @@ POLISH = Language(
     },
     weekdays=("poniedziałku wtorku środę czwartku piątku sobotę niedzielę",),
     words={
+        "600_months": "pół wieku",
+        "120_months": "dekadę",
         "because": "ponieważ|gdyż",
         "of_the_date": "wątpliw",
         "were": "były",

@@ -14,6 +14,8 @@ PORTUGUESE = Language(
     },
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
+        "600_months": "meio século",
+        "120_months": "uma década",
         "because": "porque|pois|já que",
         "of_the_date": "ortodox|duvidos",
         "before_an_hour": "às",

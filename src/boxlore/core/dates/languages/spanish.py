@@ -6,6 +6,8 @@ SPANISH = Language(
     code="es",
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
     words={
+        "600_months": "medio siglo",
+        "120_months": "una década",
         "because": "porque|pues|ya que",
         "of_the_date": "ortodox|dudos",
         "before_an_hour": "las",

@@ -20,6 +20,8 @@ SWEDISH = Language(
     },
     weekdays=("måndagen tisdagen onsdagen torsdagen fredagen lördagen söndagen",),
     words={
+        "600_months": "ett halvt sekel|ett halvt århundrade",
+        "120_months": "ett årtionde|ett decennium",
         "because": "eftersom|därför att",
         "of_the_date": "ortodox|tveksam",
         "before_an_hour": "kl|klockan|halv",
