@@ -4,25 +4,23 @@ from tests.every_row import every_row
 
 from boxlore.core.people.event_clauses import clauses
 
-WAYS = [  # the event's name, what is told, a way that means it; empty for none
-    ("The farm was sold", "after they sold the farm", "they sold the farm"),
-    ("The farm was sold", "the sale of the farm", "sale of the farm"),
-    ("The farm was sold", "the farm sale", "farm sale"),
-    ("The shop was opened", "opening the shop", "opening the shop"),
-    ("The family left Leeds", "before we left Leeds", "we left leeds"),
-    ("The family left Leeds", "before leaving Leeds", "leaving leeds"),
-    ("The family left Leeds", "after they left", "they left"),
-    ("The shop opened", "the shop opening", "shop opening"),
-    ("The school began", "the beginning of the school", "beginning of the school"),
-    ("Bruce and Val got engaged", "Bruce and Val's engagement", "bruce and val's engagement"),
-    ("Ned was christened", "Neds Taufe", "neds taufe"),
-    ("The baby was ill", "when we were ill", ""),
-    ("The great flood", "the flood", ""),
+WAYS = [  # the event's name, a way that means it; empty for none
+    ("The farm was sold", "they sold the farm"),
+    ("The farm was sold", "sale of the farm"),
+    ("The farm was sold", "farm sale"),
+    ("The shop was opened", "opening the shop"),
+    ("The family left Leeds", "we left leeds"),
+    ("The family left Leeds", "leaving leeds"),
+    ("The family left Leeds", "they left"),
+    ("The shop opened", "shop opening"),
+    ("The school began", "beginning of the school"),
+    ("Bruce and Val got engaged", "bruce and val's engagement"),
+    ("Ned was christened", "neds taufe"),
+    ("The baby was ill", ""),
+    ("The great flood", ""),
 ]
 
 
-@every_row(("name", "told", "way"), WAYS)
-def test_an_event_is_told_in_other_ways(name: str, told: str, way: str) -> None:
-    pieces = frozenset(told.casefold().replace("'", " ").split())
-    ways = [*clauses(name, pieces)]
-    assert way in ways if way else not ways
+@every_row(("name", "way"), WAYS)
+def test_an_event_is_told_in_other_ways(name: str, way: str) -> None:
+    assert way in clauses(name) if way else not clauses(name)

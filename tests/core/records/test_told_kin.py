@@ -42,6 +42,7 @@ TOLD = [  # what Leida says, and whom it may mean
     ("kui Con suri", {}),
     ("kui ema oli kümnene", {"ema": ("m",)}),
     ("when Kui died", {"kui": ("g", "k")}),
+    ("quando o avô morreu", {"o avô": ("h",)}),
 ]
 
 
@@ -54,6 +55,7 @@ BEHIND = [  # words, and the name that is told with a word of kin
     ("Aunt Mabel's sixtieth", {"aunt mabel": "mabel"}),
     ("Opoe Trui was toen vijfenzeventig", {"opoe trui": "trui"}),
     ("kui Mabel oli viis", {}),
+    ("když bylo babičce Mabel deset", {"babičce mabel": "mabel"}),
     ("me, Mabel and Aunt Con", {}),
     ("my aunt", {}),
 ]

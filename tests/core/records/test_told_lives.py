@@ -79,6 +79,11 @@ LEANING = [  # words, the date, what is asked
     ("while we lived in Port Chalmers", "[1958-03..]", "is the time from “We moved to Port Chalmers” on meant?"),
     ("yr or 2 after we shifted to Port Chalmers", "[1959~..1960~]", "is “We moved to Port Chalmers” meant?"),
     ("James, the spring before he died", "1949-21", "is “Grandfather James died” meant?"),
+    ("Tomin ja Maryn hopeahäät", "1978-02-07", "is 25 years after"),
+    ("srebrne wesele Toma i Mary", "1978-02-07", "is 25 years after"),
+    ("srebrne wesele Zofii i Jana", None, "when was that?"),
+    ("zehnter Todestag von Grandfather James", "1959-08-02", None),
+    ("not long after they were married", "[1953-02-07~..1953-03-09~]", "“Tom and Mary Rourke were married” meant?"),
     ("the Monday before we moved", "[1958-02-24,1958-03-03,1958-03-10,1958-03-17,1958-03-24]", "“We moved to Port"),
     ("the weekend after we moved", None, "we moved”: when was that?"),
     ("the weekend after the wedding", "1953-02-07/1953-02-08", "“Tom and Mary Rourke were married” meant?"),
@@ -167,6 +172,7 @@ def test_kin_that_are_only_likely_are_asked_about() -> None:
 GRANNIES = (Whom("Anna Kask", "1881-03-02", "1931-05"), Whom("Mari Tamm", "", "1940-01-09"))
 OF_GRANNY = [  # words, the date, the choices, the question
     ("when Granny was six", "[1887-03-02..1888-03-01]", ("[1887-03-02..1888-03-01]",), "is Anna Kask meant?"),
+    ("when my Granny was six", "[1887-03-02..1888-03-01]", ("[1887-03-02..1888-03-01]",), "is Anna Kask meant?"),
     ("when Granny was still alive", None, ("[..1931-05]", "[..1940-01-09]"), "is Anna Kask or Mari Tamm meant?"),
     ("Granny's last Christmas", None, ("1930-12-25", "1939-12-25"), "is Anna Kask or Mari Tamm meant?"),
     ("Granny's first Christmas", "1881-12-25", ("1881-12-25",), "is Anna Kask meant?"),
@@ -177,7 +183,7 @@ OF_GRANNY = [  # words, the date, the choices, the question
 def test_of_several_who_may_be_meant_each_is_offered(
     words: str, edtf: str | None, choices: tuple[str, ...], ask: str
 ) -> None:
-    reading = read(words, AS_TOLD, KnownDates(likely=MappingProxyType({"granny": GRANNIES})))
+    reading = read(words, AS_TOLD, KnownDates(likely=MappingProxyType({"granny": GRANNIES, "my granny": GRANNIES})))
     assert (reading.edtf.text if reading.edtf else None, reading.choices) == (edtf, choices)
     assert ask in str(reading.ask)
 
@@ -207,3 +213,24 @@ def test_an_event_with_an_article_of_another_language(words: str, edtf: str | No
     events, perhaps = meant_by(words, [event("e", "move", "Il trasloco", "1951-03")], Registry(), "")
     reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=perhaps))
     assert (reading.edtf.text if reading.edtf else None) == edtf or reading.ask is not None
+
+
+def test_who_is_likely_is_beside_an_event_that_is_likely() -> None:
+    likely = MappingProxyType({"granny": (Whom("Anna Kask", "1881-03-02"),), "oma": GRANNIES})
+    perhaps = MappingProxyType({"we moved": (("the move to Leeds", "1930-05"),)})
+    reading = read("Granny's birthday, the year we moved", AS_TOLD, KnownDates(likely=likely, perhaps=perhaps))
+    assert reading.edtf is not None and reading.edtf.text == "1930-03-02"
+    assert reading.ask is not None and "is the move to Leeds meant?" in reading.ask
+
+
+def test_the_time_in_a_place_by_any_form_of_its_name() -> None:
+    events, perhaps = meant_by(
+        "kun asuimme Turussa", [event("e", "move", "Muutimme Turkuun", "1951-06")], Registry(), ""
+    )
+    reading = read("kun asuimme Turussa", AS_TOLD, KnownDates(events=events, perhaps=perhaps))
+    assert reading.edtf is not None and reading.edtf.text == "[1951-06..]"
+
+
+def test_a_house_that_burned_is_no_move() -> None:
+    assert event("e", "other", "The house burned down", "1938").told_kind == "other"
+    assert event("e", "other", "The new house", "1938").told_kind == "move"

@@ -176,6 +176,7 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     they are choices too."""
     if not known.perhaps:
         return None  # most
+    known = _with_who_is_likely(known)
     told = PIECE.findall(_plain(context.text))
     offered = tuple(text for text in offered if not text.startswith("XXXX"))  # an open year says less than an event
     sure = [PIECE.findall(_plain(words)) for words in known.events]
@@ -209,6 +210,14 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     if before or named_alone:
         return Outcome(None, ask, (first, *others))
     return Outcome(standard.parsed(first), ask, tuple(others))
+
+
+def _with_who_is_likely(known: KnownDates) -> KnownDates:
+    """The same, with those who are alone likely to be meant, since it is asked what is meant anyway."""
+    alone = {form: several[0] for form, several in known.likely.items() if len(set(several)) == 1}
+    births = MappingProxyType({**{form: life.born for form, life in alone.items()}, **known.births})
+    deaths = MappingProxyType({**{form: life.died for form, life in alone.items()}, **known.deaths})
+    return replace(known, births=births, deaths=deaths) if alone else known
 
 
 def _beside_each_other(told: list[str], within: list[str]) -> list[str]:
@@ -252,8 +261,11 @@ def _of_whom_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     first: Outcome | None = None
     names: dict[str, None] = {}
     choices: dict[str, None] = {}
-    for whom in islice(product(*known.likely.values()), MOST_MEANINGS):
-        meant = dict(zip(known.likely, whom, strict=True))
+    groups: dict[tuple[Whom, ...], list[str]] = {}  # “Grandfather” and “my grandfather” are one
+    for form, several in known.likely.items():
+        groups.setdefault(several, []).append(form)
+    for whom in islice(product(*groups), MOST_MEANINGS):
+        meant = {form: life for forms, life in zip(groups.values(), whom, strict=True) for form in forms}
         births = {**known.births, **{form: life.born for form, life in meant.items()}}
         deaths = {**known.deaths, **{form: life.died for form, life in meant.items()}}
         lives = replace(known, births=MappingProxyType(births), deaths=MappingProxyType(deaths))

@@ -6,7 +6,8 @@ only ever asked about.
 """
 
 import re
-from collections.abc import Iterator, Set
+from collections.abc import Iterator
+from functools import cache, lru_cache
 
 from boxlore.core.people.life_event_words import PAST, bare
 
@@ -25,6 +26,9 @@ _SAME: tuple[tuple[str, ...], ...] = tuple(
         "{} was confirmed|{}'s confirmation|{}s konfirmation|{}s konfirmasjon|{} leer|{} leeripäev|{} rippijuhlat",
         "{} retired|{}'s retirement|retirement of {}|{} in rente ging|{}s pensionierung",
         "{} graduated|{}'s graduation|graduation of {}|{} passed out",
+        "{} came home from the war|{} came back from the war|{} got back from the war|{} got home from the war|"
+        "{} returned from the war|{} was back from the war|{}'s homecoming|{}'s return from the war|{} was demobbed|"
+        "{} heimkehrte|{} aus dem krieg kam|{} aus dem krieg heimkehrte",
         "{} enlisted|{} joined up|{} was called up|{} went to war|{} went off to war|"
         "{} went to the war|{} joined the army",
     )
@@ -36,33 +40,37 @@ _NOUNS = {"selling": "sale", "marrying": "marriage", "arriving": "arrival", "dyi
 _DOUBLED = ("begin", "win", "get", "run", "put", "set")
 
 
-def clauses(name: str, pieces: Set[str]) -> Iterator[str]:
-    """The other ways to tell an event of this name; `pieces` are the words that are told."""
+@lru_cache(1 << 12)
+def clauses(name: str) -> tuple[str, ...]:
+    """The other ways to tell an event of this name; kept, since a phrase is read beside every event."""
     words = bare(name).replace("’", "'")
-    for row in _SAME:
-        for way in row:
-            if match := re.fullmatch(re.escape(way).replace(r"\{\}", "(.+)"), words):
-                yield from (other.format(match[1]) for other in row)
+    ways = [other.format(match[1]) for row, way in _patterns() if (match := way.fullmatch(words)) for other in row]
     parted = words.split()
     at = next((at for at, word in enumerate(parted) if at and _is_verb(word)), 0)
-    if not at:
-        return
-    subject, verb, rest = " ".join(parted[:at]), parted[at], " ".join(parted[at + 1 :])
-    who = [pronoun for pronoun in _WHO if pieces >= set(pronoun.split())]
+    if at:
+        ways += _turned(" ".join(parted[:at]), parted[at], " ".join(parted[at + 1 :]))
+    return tuple(dict.fromkeys(ways))
+
+
+@cache
+def _patterns() -> tuple[tuple[tuple[str, ...], re.Pattern[str]], ...]:
+    return tuple((row, re.compile(re.escape(way).replace(r"\{\}", "(.+)"))) for row in _SAME for way in row)
+
+
+def _turned(subject: str, verb: str, rest: str) -> Iterator[str]:
+    """`they left leeds`, `leaving leeds` of what the family did; `the sale of the farm` of what was done."""
     if verb in ("was", "were"):
-        if _is_verb(rest):
-            yield from _done(subject, rest, who)
+        yield from _done(subject, rest) if _is_verb(rest) else ()
         return
-    yield from (f"{pronoun} {verb}{told}" for pronoun in who for told in dict.fromkeys((f" {rest}" * bool(rest), "")))
+    yield from (f"{who} {verb}{told}" for who in _WHO for told in dict.fromkeys((f" {rest}" * bool(rest), "")))
     doing = _ing(verb)
     yield f"{doing} {rest}" if rest else f"{subject} {doing}"
     yield from (f"{subject} {doing} {rest}".strip(), f"{subject}'s {doing}", f"{doing} of the {subject}")
 
 
-def _done(what: str, verb: str, who: list[str]) -> Iterator[str]:
-    """`they sold the farm`, `the sale of the farm`, of what was done."""
+def _done(what: str, verb: str) -> Iterator[str]:
     doing = _ing(verb)
-    yield from (f"{pronoun} {verb} the {what}" for pronoun in who)
+    yield from (f"{who} {verb} the {what}" for who in _WHO)
     for noun in filter(None, (doing, _NOUNS.get(doing))):
         yield from (f"{noun} the {what}", f"{noun} of the {what}", f"{what} {noun}", f"{what} being {verb}")
 

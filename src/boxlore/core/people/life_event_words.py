@@ -22,7 +22,8 @@ JOINING = "and & und et y e en og och ja и i un ir a".split()
 """Words between the names of a couple."""
 
 _BIRTH = (
-    "{} was born|{} were born|{} being born|{} wurde geboren|{} wurden geboren|{} werd geboren|{} werden geboren|"
+    "{} geboren wurden|{} zur welt kam|{} zur welt kamen|nacer {}|{} nascere|nascere {}|{} was born|{} were born|"
+    "{} being born|{} wurde geboren|{} wurden geboren|{} werd geboren|{} werden geboren|"
     "{} kam zur welt|{} sont nés|{} sont nées|naquit {}|{} naquit|{} nacieron|nacieron {}|{} nacque|{} nacquero|"
     "{} sono nati|{} nasceram|{} fødtes|{} er født|{} syntyivät|{} sündisid|{} родились|{} urodziła się|"
     "{} urodził się|{} się urodzili|{} dzimusi|{} dzimis|{} piedzimusi|{} gimusi|{} gimęs|i whānau a {}|"
@@ -37,11 +38,13 @@ _BIRTH += (
     "{} się urodziła|{} piedzima|{} gimė|{} se narodil|{} se narodila|"
     "nacer {}|naciera {}|naciese {}|{} naciera|o {} nascer|a {} nascer|{} nascer|{} nascesse|"
     "nació {}|è nato {}|è nata {}|nacque {}|nascesse {}|nasceu {}|nasceu o {}|nasceu a {}|nascer o {}|nascer a {}|"
-    "sündis {}|родился {}|родилась {}|urodził się {}|urodziła się {}|piedzima {}|gimė {}|se narodil {}|se narodila {}|"
+    "sündis {}|родился {}|родилась {}|urodził się {}|urodziła się {}|piedzima {}|gimė {}|se narodil {}|"
+    "se narodila {}|"
     "narodil se {}|narodila se {}|{} született|{} megszületett|{} születése"
 )
 _DEATH = (
-    "{} ist gestorben|{} ist tot|{} stierf|{} is overleden|{} mourut|{} falleció|falleció {}|{} faleceu|"
+    "morir {}|morire {}|{} morire|morrer {}|{} morrer|mourir {}|{} sterven|{} ist gestorben|{} ist tot|"
+    "{} stierf|{} is overleden|{} mourut|{} falleció|falleció {}|{} faleceu|"
     "{} morì|{} mori|{} døde|{} avled|{} menehtyi|{} ir miris|{} mirusi|i mate a {}|matenga o {}|"
     "{}s dood|{}'s dood|{}s overlijden|overlijden van {}|{} dying|"
     "{} was killed|{} drowned|"
@@ -51,20 +54,23 @@ _DEATH = (
     "{} kuolemaa|{} умер|{} умерла|{} umarł|{} umarła|{} nomira|{} mirė|{} zemřel|{} zemřela|"
     "{} gestorben war|{} gestorben ist|murió {}|morì {}|è morto {}|è morta {}|morreu {}|morreu o {}|morreu a {}|"
     "suri {}|"
-    "умер {}|умерла {}|zmarł {}|zmarła {}|{} zmarł|{} zmarła|umarł {}|umarła {}|nomira {}|mirė {}|zemřel {}|zemřela {}|"
+    "умер {}|умерла {}|zmarł {}|zmarła {}|{} zmarł|{} zmarła|umarł {}|umarła {}|nomira {}|mirė {}|zemřel {}|"
+    "zemřela {}|"
     "{} meghalt|meghalt {}|{} halála"
 )
 _MARRIAGE = (
     "{} married|{} got married|{} were married|{} was married|{} wed|wedding of {}|marriage of {}|{}'s wedding|"
     "{} heiratete|{} heirateten|{}s hochzeit|hochzeit von {}|mariage de {}|mariage d'{}|"
-    "{} s'est marié|{} s'est mariée|{} se sont mariés|boda de {}|{} se casó|{} se casaron|matrimonio di {}|nozze di {}|"
+    "{} s'est marié|{} s'est mariée|{} se sont mariés|boda de {}|{} se casó|{} se casaron|matrimonio di {}|"
+    "nozze di {}|"
     "{} si è sposata|{} si sono sposati|casamento de {}|{} casou|{} casaram|huwelijk van {}|bruiloft van {}|"
     "{} trouwde|{} trouwden|{}s bryllup|{} blev gift|{} giftet seg|{}s bröllop|{} gifte sig|{} menivät naimisiin|"
     "{} abiellus|{} abiellusid|свадьба {}|{} женился|{} вышла замуж|{} поженились|ślub {}|{} apprecējās|{} susituokė|"
     "{} se oženil|{} se vdala|{} se vzali"
 )
 _UNBORN = (
-    "{} wasn't thought of|{} wasn't born|{} wasn't born yet|{} was not born yet|{} was not yet born|{} wasn't yet born|"
+    "{} wasn't thought of|{} wasn't born|{} wasn't born yet|{} was not born yet|{} was not yet born|"
+    "{} wasn't yet born|"
     "{} hadn't been born|{} hadn't been born yet|{} had not been born|{} war noch nicht geboren|"
     "{} noch nicht geboren war|{} n'était pas née|{} n'était pas né|{} n'était pas encore née|"
     "{} n'était pas encore né|{} no había nacido|{} todavía no había nacido|{} non era ancora nata|"
@@ -74,14 +80,17 @@ _UNBORN = (
     "{} jeszcze się nie urodziła|{} jeszcze się nie urodził"
 )
 _GENITIVE: Mapping[str, str] = {
-    "birth": "narození {}|narozením {}|рождения {}|рождение {}|рождением {}|urodzenia {}|urodzeniu {}|urodzeniem {}|"
+    "birth": "{} narození|{} narozením|narození {}|narozením {}|рождения {}|рождение {}|рождением {}|"
+    "urodzenia {}|urodzeniu {}|urodzeniem {}|"
     "narodziny {}|narodzinach {}|narodzin {}|narodzinami {}|{} dzimšanas|{} dzimšana|{} gimimo|"
     "{} gimimas|{} gimimą|{} gimimu|{} dzimšanu|{} dzimšanai|{} sünd|{} sünni|{} sündi|{} syntymän|{} syntymää",
-    "death": "smrti {}|smrt {}|smrtí {}|смерти {}|смерть {}|смертью {}|śmierci {}|śmierć {}|śmiercią {}|"
+    "death": "{} smrti|{} smrtí|{} smrt|гибели {}|гибель {}|гибелью {}|smrti {}|smrt {}|smrtí {}|смерти {}|"
+    "смерть {}|смертью {}|śmierci {}|śmierć {}|śmiercią {}|"
     "{} nāves|{} nāve|{} nāvi|{} mirtį|{} mirties|{} mirtis|{} surm|{} surma|{} kuoleman|{} kuolemaa",
     "marriage": "svatba {}|svatby {}|svatbě {}|svatbu {}|svatbou {}|свадьба {}|свадьбы {}|свадьбе {}|свадьбу {}|"
     "свадьбой {}|ślub {}|ślubu {}|ślubie {}|ślubem {}|wesele {}|wesela {}|weselu {}|weselem {}|{} kāzas|{} kāzām|"
-    "{} kāzās|{} kāzu|{} vestuvės|{} vestuvių|{} vestuves|{} vestuvėse|{} pulm|{} pulmad|{} pulma|{} pulmi|{} pulmade|"
+    "{} kāzās|{} kāzu|{} vestuvės|{} vestuvių|{} vestuves|{} vestuvėse|{} pulm|{} pulmad|{} pulma|{} pulmi|"
+    "{} pulmade|"
     "{} pulmas|{} häät|{} häiden|{} häitä|{} häissä",
 }
 """Kind -> phrases of languages that inflect names: `{}` stands for a name with one of the endings `OF_NAMES`."""
@@ -104,7 +113,8 @@ _FUNERAL = (
 )
 PERHAPS: Mapping[str, tuple[str, ...]] = {
     "death": tuple(
-        "{} fell|{} was lost|{} fiel|{} gefallen ist|{} gefallen war|{} langes|{} hukkus|{} kaatui|{} stupade|{} faldt|"
+        "{} fell|{} was lost|{} fiel|{} gefallen ist|{} gefallen war|{} langes|{} hukkus|{} kaatui|{} stupade|"
+        "{} faldt|"
         "{} falt|{} est tombé|{} cayó|{} cadde|{} sneuvelde|{} погиб|{} poległ|{} padl|{} krito|{} elesett".split("|")
     )
 }
@@ -119,11 +129,26 @@ _OF: Mapping[str, tuple[str, ...]] = {
         " do {}",
         " da {}",
         " de l'{}",
+        " des {}",
+        " dos {}",
+        " das {}",
+        " de los {}",
+        " de las {}",
         " de mi {}",
         " de ma {}",
         " de mon {}",
     ),
-    " di {}": (" di {}", " del {}", " della {}", " dell'{}", " di mia {}", " di mio {}"),
+    " di {}": (
+        " di {}",
+        " del {}",
+        " della {}",
+        " dell'{}",
+        " dei {}",
+        " delle {}",
+        " degli {}",
+        " di mia {}",
+        " di mio {}",
+    ),
     " von {}": (" von {}", " vom {}", " von der {}", " meiner {}", " meines {}", " der {}", " des {}"),
     " van {}": (" van {}", " van de {}", " van mijn {}"),
     " of {}": (" of {}", " of my {}"),
@@ -162,8 +187,10 @@ OWN: Mapping[str, tuple[str, ...]] = {
         "i married|i got married|i was married|we married|we got married|we were married|we were wed|my wedding|"
         "our wedding|our marriage|wir heirateten|wir geheiratet haben|wir geheiratet hatten|ich heiratete|"
         "unsere hochzeit|"
-        "unserer hochzeit|nous nous sommes mariés|on s'est mariés|notre mariage|nos casamos|nos casáramos|nuestra boda|"
-        "ci siamo sposati|il nostro matrimonio|nostro matrimonio|nostre nozze|nos casámos|nosso casamento|we trouwden|"
+        "unserer hochzeit|nous nous sommes mariés|on s'est mariés|notre mariage|nos casamos|nos casáramos|"
+        "nuestra boda|"
+        "ci siamo sposati|il nostro matrimonio|nostro matrimonio|nostre nozze|nos casámos|nosso casamento|"
+        "we trouwden|"
         "we getrouwd zijn|onze bruiloft|onze trouwdag|vi blev gift|vores bryllup|vi giftet oss|vi ble gift|"
         "bryllupet vårt|"
         "vårt bryllup|vi gifte oss|vårt bröllop|menimme naimisiin|häitämme|häidemme|me abiellusime|abiellusime|"
@@ -181,7 +208,8 @@ ALONE: Mapping[str, tuple[str, ...]] = {
     "marriage": tuple(
         "wedding|pulm|pulmad|pulmi|pulma|hochzeit|mariage|noces|boda|matrimonio|nozze|casamento|bruiloft|huwelijk|"
         "bryllup|"
-        "bryllupet|bröllop|bröllopet|häät|häitä|häiden|свадьба|свадьбы|ślub|ślubu|wesele|kāzas|kāzām|vestuvės|vestuvių|"
+        "bryllupet|bröllop|bröllopet|häät|häitä|häiden|свадьба|свадьбы|ślub|ślubu|wesele|kāzas|kāzām|vestuvės|"
+        "vestuvių|"
         "svatba|svatby|svatbě|svatbu|svatbou|свадьбе|свадьбу|свадьбой|ślubie|ślubem|wesela|weselu|weselem|kāzu|kāzās|"
         "vestuves|vestuvėse|pulmade|pulmas|pulmadest|häissä|häistä|esküvő|lakodalom|"
         "trouwdag|trouwerij|hochzeitstag|bryllupsdag|bryllupsdagen|bröllopsdag|bröllopsdagen|pulmapäev|"
@@ -192,7 +220,8 @@ ALONE: Mapping[str, tuple[str, ...]] = {
         "change of house|moving house|removal|umzug|wir umzogen|verhuizing|we verhuisden|déménagement|"
         "mudanza|trasloco|mudança|flytningen|flytting|flyttingen|flytten|vi flyttede|vi flyttet|vi flyttade|muutto|"
         "muuton|muuttoa|muutimme|kolimine|kolimise|kolimist|kolisime|переезд|переезда|переездом|мы переехали|"
-        "przeprowadzka|przeprowadzki|przeprowadzką|przeprowadzce|pārcelšanās|persikraustymas|persikraustymo|stěhování|"
+        "przeprowadzka|przeprowadzki|przeprowadzką|przeprowadzce|pārcelšanās|persikraustymas|persikraustymo|"
+        "stěhování|"
         "wir umzogen|wir zogen um|nous avons déménagé|nos mudamos|nos mudámos|ci siamo trasferiti|vi flyttede|"
         "vi flytta|"
         "me kolisime|meie kolisime|мы переезжали|się przeprowadziliśmy|przeprowadziliśmy się|pārcēlāmies|"
@@ -215,9 +244,12 @@ ALONE: Mapping[str, tuple[str, ...]] = {
 _ALIKE = tuple(
     frozenset(words.split("|"))
     for words in (
-        "fire|blaze|burned|burnt|põles|abbrannte|niederbrannte|brûla|brûlé|ardió|bruciò|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|"
+        "fire|blaze|burned|burnt|põles|abbrannte|niederbrannte|brûla|brûlé|ardió|bruciò|brand|feuer|incendie|"
+        "incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|"
         "põleng|"
-        "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|pożarze|пожаре|пожару|požáře|tulipalossa|tulekahjus|tulekahjuks|ugunsgrēkam|gaisrą|gaisre|tűz|tűzvész|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|"
+        "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|pożarze|пожаре|пожару|požáře|tulipalossa|tulekahjus|"
+        "tulekahjuks|ugunsgrēkam|gaisrą|gaisre|tűz|tűzvész|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|"
+        "požár|"
         "požáru|"
         "požárem|ahi",
         "fled|flight|escape|escaped|we fled|we escaped|we had fled|we had to flee|"
@@ -282,7 +314,10 @@ WHITHER: Mapping[str, tuple[str, ...]] = {
         "we came to live in {}|moving to {}|the shift to {}|"
         "the move to {}|wir nach {} zogen|wir nach {} umzogen|umzug nach {}|"
         "wir nach {} gezogen sind|wir nach {} gezogen waren|wir nach {} umgezogen sind|"
-        "nous avons déménagé à {}|nos mudamos a {}|mudarnos a {}|mudarse a {}|"
+        "nous avons déménagé à {}|déménager à {}|déménagement à {}|mudanza a {}|trasferirci a {}|trasferimento a {}|"
+        "trasloco a {}|"
+        "mudança para {}|verhuizing naar {}|flytningen til {}|flyttingen til {}|flytten till {}|"
+        "nos mudamos a {}|mudarnos a {}|mudarse a {}|"
         "ci siamo trasferiti a {}|nos mudámos para {}|we naar {} verhuisden|"
         "vi flyttede til {}|vi flyttet til {}|vi flyttade till {}|muutimme {}|me kolisime {}|kolisime {}|"
         "me {} kolisime|{} kolisime|kolimine {}|"
@@ -303,9 +338,18 @@ WHITHER: Mapping[str, tuple[str, ...]] = {
 _TO_A_PLACE = re.compile(r"(?:^|.* )(?:to|nach|naar|til|till|do|à|en|a) (\w[\w ]*)$")
 
 
+THEIR_WEDDING = tuple(
+    "they married|they got married|they were married|they wed|they were wed|sie heirateten|sie geheiratet haben|"
+    "ils se sont mariés|se casaron|si sposarono|si sono sposati|se casaram|casaram|ze trouwden|de blev gift|"
+    "de giftet seg|de gifte sig|he menivät naimisiin|nad abiellusid|они поженились|pobrali się|wzięli ślub|"
+    "apprecējās|susituokė|se vzali".split("|")
+)
+"""The phrases that mean the wedding of whoever was named before."""
+
 LIVED = tuple(
     "we lived in {}|we were living in {}|we were in {}|wir in {} wohnten|wir in {} lebten|nous habitions {}|"
-    "nous habitions à {}|nous vivions à {}|vivíamos en {}|abitavamo a {}|vivevamo a {}|morávamos em {}|vivíamos em {}|"
+    "nous habitions à {}|nous vivions à {}|vivíamos en {}|abitavamo a {}|vivevamo a {}|morávamos em {}|"
+    "vivíamos em {}|"
     "we in {} woonden|vi boede i {}|vi bodde i {}|asuimme {}|me elasime {}|elasime {}|мы жили в {}|"
     "mieszkaliśmy w {}|dzīvojām {}|gyvenome {}|bydleli jsme v {}".split("|")
 )
@@ -321,6 +365,8 @@ def whither(name: str) -> str:
 def kind_of(name: str) -> str:
     """The kind that the words of a name tell; `other` where they tell none."""
     words = set(name.casefold().replace("’", " ").replace("'", " ").split())
+    if words & _FIRE:
+        return "other"  # “the house burned down” is no move
     return next((kind for kind, telling in KINDS.items() if words & {*telling, *ALONE.get(kind, ())}), "other")
 
 

@@ -8,12 +8,13 @@ source.
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from datetime import MAXYEAR
+from functools import lru_cache
 from typing import NamedTuple
 
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.event_question import as_named
 from boxlore.core.dates.lexer import lex
-from boxlore.core.people.life_event_words import bare
+from boxlore.core.people.life_event_words import JOINING, bare
 
 JUBILEES: Mapping[int, re.Pattern[str]] = {
     months: re.compile(rf"(?<!\w)(?:{words})(?!\w)")
@@ -60,10 +61,15 @@ _OF_A_WEDDING = re.compile(
     r"годовщин\w+ (?:\w+ )?свадьбы|rocznic\w+ ślubu|kāzu gadadien\w+|kāzu jubilej\w+|vestuvių metin\w+|"
     r"výročí (?:\w+ )?svatby)(?!\w)"
 )
+_OF_A_DEATH = re.compile(
+    r"(?<!\w)(?:todestag\w*|sterbetag\w*|deathday|dødsdag\w*|dödsdag\w*|sterfdag|surma-?aastapäev\w*|kuolinpäivä\w*)"
+    r"(?!\w)"
+)
 _OF_ANYTHING = (
     r"(?<!\w)(?:anniversar(?:y|ies)|jahrestag\w*|aniversario|aastapäev\w*|годовщин\w+|rocznic\w+|gadadien\w+|metin\w+|"
     r"výročí|jubileum|årsdag\w*|vuosipäivä\w*)(?!\w)"
 )
+_ANY_OF_ANYTHING = re.compile(_OF_ANYTHING)
 """What such a day is called in the languages, of a wedding and of anything else."""
 
 OURS = tuple(
@@ -110,11 +116,12 @@ _YEAR_BEHIND = re.compile(r"(?:,? in|, | im jahre?| en| nel| em| i| v| w| в)? ?
 
 class Told(NamedTuple):
     """The words of a phrase in small letters; how they may call those whose event it is, alone and together; the words
-    for “our” where it is the narrator's own; and what the event is called, if it is no wedding."""
+    for “our” where it is the narrator's own; and what the event is called."""
 
     words: str
     people: Iterable[str]
     ours: Iterable[str]
+    name: str
 
 
 class Kept(NamedTuple):
@@ -127,14 +134,18 @@ class Kept(NamedTuple):
     is_sure: bool
 
 
-def kept(told: Told, edtf: str, name: str, *, is_wedding: bool) -> Iterator[Kept]:
-    """The days that the words count from an event with this date and name."""
+def kept(told: Told, edtf: str, kind: str) -> Iterator[Kept]:
+    """The days that the words count from an event of this date and kind."""
+    if not _names_a_day(told.words):
+        return  # most
+    is_wedding, name = kind == "marriage", told.name
     runs: list[tuple[int, int, int]] = []
     for months, pattern in JUBILEES.items() if is_wedding else ():
         runs += [(match.start(), match.end(), months) for match in pattern.finditer(told.words)]
     called = _CALLED_A_WEDDING if is_wedding else re.escape(bare(name).replace("’", "'"))
     named = re.compile(rf"{_OF_ANYTHING}(?: {_OF} (?:\w+ )?(?:{called})(?!\w)){'?' if is_wedding else ''}")
-    for pattern in (_OF_A_WEDDING, named) if is_wedding else (named,):
+    own = {"marriage": _OF_A_WEDDING, "death": _OF_A_DEATH}.get(kind)
+    for pattern in (own, named) if own else (named,):
         for match in pattern.finditer(told.words):
             if (run := _numbered(told.words, match, edtf)) and not any(run[1] == end for _, end, _ in runs):
                 runs.append(run)
@@ -142,10 +153,22 @@ def kept(told: Told, edtf: str, name: str, *, is_wedding: bool) -> Iterator[Kept
         if (day := _on(edtf, months)) and not _is_of_another(told, end):
             years = "a year" if months == _YEAR else f"{months // _YEAR}{' and a half' * (months % _YEAR > 0)} years"
             words, is_sure = _of_whom(told, start, end)
-            yield Kept(words, day, f"{years} after {as_named(name)}", is_sure or not is_wedding)
+            yield Kept(words, day, f"{years} after {as_named(name)}", is_sure or own is None)
 
 
 _YEAR = 12
+
+
+@lru_cache(1 << 10)
+def _names_a_day(words: str) -> bool:
+    """Whether a day that is counted so is named at all; kept, since a phrase is read beside every event."""
+    return any(pattern.search(words) for pattern in (*JUBILEES.values(), _OF_A_WEDDING, _OF_A_DEATH, _ANY_OF_ANYTHING))
+
+
+def _is_of_couple(couple: re.Match[str], name: str) -> bool:
+    """Whether two names begin as names within an event's name do: `Ивана и Ольги` of `Иван и Ольга поженились`."""
+    words = re.findall(r"\w+", name.casefold())
+    return all(any(word.startswith(told[: max(len(told) - 2, 2)]) for word in words) for told in couple.groups())
 
 
 def _is_of_another(told: Told, end: int) -> bool:
@@ -188,6 +211,10 @@ def _of_whom(told: Told, start: int, end: int) -> tuple[str, bool]:
         return told.words[own.start() : end], True
     if called and (own := re.match(rf" {_OF} (?:{called})(?!\w)", behind)):
         return told.words[start : end + own.end()], True
+    if (couple := _COUPLE_BEHIND.match(behind)) and _is_of_couple(couple, told.name):
+        return told.words[start : end + couple.end()], False
+    if (couple := _COUPLE_BEFORE.search(before)) and _is_of_couple(couple, told.name):
+        return told.words[couple.start() : end], False
     if parents := _OF_PARENTS.match(behind):
         return told.words[start : end + parents.end()], False
     if parents := _PARENTS_BEFORE.search(before):
@@ -199,6 +226,9 @@ def _of_whom(told: Told, start: int, end: int) -> tuple[str, bool]:
     return told.words[start:end], False
 
 
+_AND = "|".join(map(re.escape, JOINING))
+_COUPLE_BEHIND = re.compile(rf" (\w+) (?:{_AND}) (\w+)")
+_COUPLE_BEFORE = re.compile(rf"(\w+) (?:{_AND}) (\w+) $")
 _PLAIN = re.compile(r"(\d{4})(?:-(\d\d))?(?:-(\d\d))?")
 
 

@@ -23,6 +23,7 @@ from boxlore.core.people.life_event_words import (
     OF_NAMES,
     OWN,
     PERHAPS,
+    THEIR_WEDDING,
     WAYS,
     WHITHER,
     as_clause,
@@ -446,13 +447,14 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
         for name in event.names:
             yield from shorter(name)
             yield from as_clause(name)
-            yield from clauses(name, pieces)
+            yield from clauses(name)
             yield _without_owner(name, people, pieces)
             yield from called_otherwise(name)
             yield from _ways_told(burned(name, pieces), pieces)
             yield from _in_another_form(bare(name), pieces)
             yield from _inflected(name, pieces)
     if event.told_kind == "marriage":
+        yield from _ways_told(THEIR_WEDDING, pieces)
         yield from _ways_told(OWN["marriage"], pieces)  # “the year we were married”, by whoever tells it
     alone = ALONE.get(event.told_kind, ())
     yield from _ways_told(alone, pieces)

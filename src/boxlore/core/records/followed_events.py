@@ -68,17 +68,32 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
     if event.kind in WHITHER and any(_ordinals(told)) and (place := whither(event.name)):
         yield Followed(event.name, event.edtf, (), tuple(f"{way} {place}" for way in _THERE))
-    if event.kind in WHITHER and (place := whither(event.name)) and _PLAIN.fullmatch(event.edtf):
-        lived = tuple(way.format(place) for way in LIVED if way.format(place) in told)
+    if event.kind in WHITHER and _PLAIN.fullmatch(event.edtf):
+        forms = _forms_of_a_place(event.name, told)
+        lived = tuple(way.format(form) for form in forms for way in LIVED if way.format(form) in told)
         yield Followed(f"the time from {as_named(event.name)} on", f"[{event.edtf}..]", (), lived)
     if event.kind == "move" and any(way in told for way in _IN_THE_NEW_HOUSE) and any(_ordinals(told)):
         yield Followed(event.name, event.edtf, (), _IN_THE_NEW_HOUSE)
     if event.kind == "marriage" and (there := tuple(name for name in HONEYMOON if name in told)):
         whose = tuple(f"{owner} {name}" for name in there for owner in (OURS if event.is_own else THEIRS))
         yield Followed(f"the honeymoon, after {event.name}", f"{event.edtf[:7]}~", (), (*there, *whose))
-    told_of = Told(told, event.people, OURS if event.is_own else ())
-    for day in kept(told_of, event.edtf, event.name, is_wedding=event.kind == "marriage"):
+    told_of = Told(told, event.people, OURS if event.is_own else (), event.name)
+    for day in kept(told_of, event.edtf, event.kind):
         yield Followed(day.name, day.edtf, (day.words,) if day.is_sure else (), () if day.is_sure else (day.words,))
+
+
+def _forms_of_a_place(name: str, told: str) -> list[str]:
+    """The words of a phrase that begin as the last word of a move's name does: `turussa` of `Muutimme Turkuun`, and the
+    whole place where it is named."""
+    last = name.casefold().split()[-1]
+    stem = last[: max(len(last) // 2, _SHORTEST_STEM)]
+    return [place for place in (whither(name),) if place] + [
+        word for word in _WORD.findall(told) if word.startswith(stem)
+    ]
+
+
+_SHORTEST_STEM = 3
+_WORD = re.compile(r"[^\W\d_]+")
 
 
 def _carried(event: Happened, told: str) -> str:

@@ -77,7 +77,7 @@ _MOST_LIKELY = 4
 def _is_called_by(name: str, relation: str) -> bool:
     """`Grandfather James`, `Oma`, `Ruth’s grandmother`."""
     parted = name.split()
-    return _described(name)[1] == relation or (len(parted) <= _KIN_AND_NAME and own_relation(parted[0]) == relation)
+    return _described(name)[1] == relation or (len(parted) <= _KIN_AND_NAME and _relation(parted[0]) == relation)
 
 
 _KIN_AND_NAME = 2
@@ -104,14 +104,18 @@ def _elders(people: Mapping[str, Person], relation: str) -> list[str]:
     return there if relation.endswith(("mother", "father")) else []
 
 
+_BY_ITS_ACCENT = {"avô": "grandfather", "vovô": "grandfather"}
+"""Words of kin that are another one without their accent."""
 _FEMALE = ("f", "w")
 
 
 def _relation(phrase: str) -> str:
     """The relation that words tell, also in another case (`babičce`, `meie emal`)."""
+    *before, word = phrase.split()
+    if word.casefold() in _BY_ITS_ACCENT:
+        return _BY_ITS_ACCENT[word.casefold()]
     if relation := own_relation(phrase):
         return relation
-    *before, word = phrase.split()
     plain = plain_forms().get(fold(word), "")
     return own_relation(" ".join((*before, plain))) if plain else ""
 
@@ -123,7 +127,7 @@ def names_behind_kin(words: str, names: Container[str]) -> dict[str, str]:
     return {
         f"{kin} {name}".casefold(): name.casefold()
         for kin, name in beside
-        if kin.casefold() not in joining and own_relation(kin) not in ("", "self")
+        if kin.casefold() not in joining and _relation(kin) not in ("", "self")
     }
 
 

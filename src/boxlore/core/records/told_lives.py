@@ -7,8 +7,9 @@ ages, birthdays and “before Mary was born” lean on what was told, wherever i
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
+from functools import cache, lru_cache
 
-from boxlore.core.people.life_event_words import JOINING, WAYS, bare
+from boxlore.core.people.life_event_words import JOINING, PERHAPS, WAYS, bare
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.records.events import FamilyEvent
@@ -51,14 +52,26 @@ def _of_somebody(event: FamilyEvent, known: dict[str, Person]) -> FamilyEvent:
 
 def told_in(event: FamilyEvent) -> tuple[str, ...]:
     """The names of those whom an event's name tells, without an article; none where it tells nobody."""
-    name = " ".join(event.name.split()).strip(" .,?!").replace("’", "'")
+    return _told_in(event.name, event.told_kind)
+
+
+@lru_cache(1 << 12)
+def _told_in(name: str, kind: str) -> tuple[str, ...]:
+    name = " ".join(name.split()).strip(" .,?!").replace("’", "'")
     whole = name[len(name) - len(bare(name)) :] if name.casefold().endswith(bare(name)) else name
-    for way in sorted(WAYS[event.told_kind], key=len, reverse=True):  # “were married” before “married”
-        match = re.fullmatch(re.escape(way).replace(r"\{\}", "(.+)"), whole, re.IGNORECASE)
+    for way in _patterns(kind):
+        match = way.fullmatch(whole) or way.fullmatch(_ARTICLE.sub("", whole))
         if match and len(match[1].split()) <= _MOST_WORDS:
-            names = _JOINED.split(match[1]) if event.told_kind == "marriage" else [match[1]]
+            names = _JOINED.split(match[1]) if kind == "marriage" else [match[1]]
             return tuple(_ARTICLE.sub("", told) for told in names)
     return ()
+
+
+@cache
+def _patterns(kind: str) -> tuple[re.Pattern[str], ...]:
+    """The ways to tell an event of a kind, the longest first (“were married” before “married”)."""
+    ways = sorted((*WAYS[kind], *PERHAPS.get(kind, ())), key=len, reverse=True)
+    return tuple(re.compile(re.escape(way).replace(r"\{\}", "(.+)"), re.IGNORECASE) for way in ways)
 
 
 _JOINED = re.compile(rf" (?:{'|'.join(map(re.escape, JOINING))}) ")

@@ -11,7 +11,7 @@ FRENCH = Language(
         "120_months": "une décennie",
         "because": "parce que|parce qu'|car|puisque",
         "of_the_date": "orthodox|douteu",
-        "were": "étaient",
+        "were": "étaient|avaient",
         "in_a_year": "en",
         "just_turned": "venait d'avoir|vient d'avoir|tout juste",
         "6_months": "une demi-année",

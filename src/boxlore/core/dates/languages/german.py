@@ -86,7 +86,7 @@ GERMAN = Language(
         "month": "monat|monats",
         "months": "monate|monaten",
         "year": "jahr|jahre|jahren|jahres|j",
-        "last": "letzte|letzter|letzten|letztes",
+        "last": "letzte|letzter|letzten|letztes|letztem",
         "weekend": "wochenende",
         "decades": "er jahre|er jahren|erjahre|irgendwas|und ein paar|jahrzehnt|jahrzehnts|jahrzehnte",
         "century": "jahrhundert|jahrhunderts|jh|jhd|jhdt|jahrhunderten|jhdts",

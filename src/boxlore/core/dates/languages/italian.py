@@ -15,7 +15,7 @@ ITALIAN = Language(
         "because": "perché|poiché|siccome",
         "of_the_date": "ortodoss|dubbi",
         "before_an_hour": "alle|ore",
-        "were": "erano",
+        "were": "erano|avevano",
         "in_a_year": "nel|nel lontano",
         "just_turned": "appena compiuti|appena compiuto|appena compì",
         "6_months": "mezzo anno",

@@ -20,7 +20,7 @@ POLISH = Language(
         "120_months": "dekadę",
         "because": "ponieważ|gdyż",
         "of_the_date": "wątpliw",
-        "were": "były",
+        "were": "były|mieli|miały",
         "in_a_year": "w|we",
         "just_turned": "właśnie skończyła|właśnie skończył",
         "6_months": "pół roku",

@@ -19,7 +19,7 @@ PORTUGUESE = Language(
         "because": "porque|pois|já que",
         "of_the_date": "ortodox|duvidos",
         "before_an_hour": "às",
-        "were": "eram",
+        "were": "eram|tinham",
         "in_a_year": "em|no",
         "just_turned": "acabados de fazer|acabava de fazer|acabou de fazer",
         "6_months": "meio ano",

@@ -11,7 +11,7 @@ SPANISH = Language(
         "because": "porque|pues|ya que",
         "of_the_date": "ortodox|dudos",
         "before_an_hour": "las",
-        "were": "eran",
+        "were": "eran|tenían",
         "in_a_year": "en|en el|por el|allá por el",
         "just_turned": "recién cumplidos|acababa de cumplir|acaba de cumplir",
         "6_months": "medio año",

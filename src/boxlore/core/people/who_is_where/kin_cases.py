@@ -46,7 +46,9 @@ _ROWS: tuple[tuple[str, str], ...] = (
         "mociute bobute senele senelis mama motina tetis tevas sesuo brolis",
     ),
     (  # Czech
-        "ka ky ce ku kou ko|cek cka ckovi cku ckem|nek nka nkovi nku nkem|ma my me mu mou|ta ty tovi tu tou"
+        "ka ky ce ku kou ko|cek cka ckovi cku ckem ckuv ckova ckove ckovou ckovo"
+        "|nek nka nkovi nku nkem nkuv nkova nkove nkovou"
+        "|ma my me mu mou|ta ty tovi tu tou"
         "|deda dedy dedovi dedu dedou|tec tce tci tcem|tra try tre tru trou|tr tra trovi trem"
         "|ka cin cina cino ciny cine",
         "babicka maminka matka prababicka teta dedecek tatinek mama tata deda otec sestra bratr pradedecek",
