@@ -101,7 +101,8 @@ def damage_findings(collection: Collection, numbers: Sequence[str] | None = None
 
 def intake_findings(collection: Collection, numbers: Sequence[str]) -> list[tuple[str, Finding]]:
     """The same of what an intake took, and of each file of several pages, of which only the first is seen."""
-    return damage_findings(collection, numbers) + _findings(collection, numbers, unseen_pages)
+    with_pages = any("pages: " in words for _, _, words in collection.store.words_of(("embedded",)))
+    return damage_findings(collection, numbers) + (_findings(collection, numbers, unseen_pages) if with_pages else [])
 
 
 def _findings(collection: Collection, numbers: Sequence[str] | None, rule: RecordRule) -> list[tuple[str, Finding]]:
