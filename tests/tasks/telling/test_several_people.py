@@ -30,6 +30,11 @@ def collection(tmp_path: Path) -> Iterator[Collection]:
         yield opened
 
 
+def test_probably_is_likely_and_perhaps_a_guess(collection: Collection) -> None:
+    record = tell(collection, "probably Anna Holm, perhaps Karl Holm, Peeter Holm")
+    assert [shown.told.sure for shown in record.shown()] == [Sure.LIKELY, Sure.GUESS, Sure.SURE]
+
+
 def item(collection: Collection) -> Subject:
     return Subject(Kind.ITEM, next(ident for _, ident in collection.store.items()))
 

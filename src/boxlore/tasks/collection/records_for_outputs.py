@@ -391,8 +391,10 @@ def _pictured(collection: Collection, earliest: dict[str, BornFrom], years: dict
 
 
 def _is_surely(shown: PersonShown, person: Person) -> bool:
-    """Whether it is no guess that this person is shown. Someone without a name is whoever stands there."""
-    return shown.sure is not Sure.GUESS or not (person.calls or person.surnames)
+    """Whether it is sure that this person is shown: what is only likely ends no life. Someone without a name is whoever
+    stands there.
+    """
+    return shown.sure is Sure.SURE or not (person.calls or person.surnames)
 
 
 def weddings(collection: Collection) -> Iterator[Wedding]:

@@ -26,7 +26,7 @@ from boxlore.core.people.who_is_where.reader import WhoTold, read_who
 from boxlore.core.people.who_is_where.words_left import leaves_words
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.records.people_asked import before_brackets
-from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
+from boxlore.core.statements import KEEPER, SURENESS, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.allowed_words import check_kin, typed_words
 from boxlore.tasks.telling.same_given_name import SameGivenName, is_given_alone, is_more_of
@@ -198,7 +198,8 @@ class Teller:
         """The words of each person told, in that order. They are not read yet."""
         statements = []
         for person in who.people:
-            sure = Sure.NOT_KNOWN if not person.words else Sure.GUESS if person.unsure else how.sure
+            doubt = Sure.LIKELY if person.likely else Sure.GUESS if person.unsure else Sure.SURE
+            sure = min(doubt, how.sure, key=SURENESS.__getitem__) if person.words else Sure.NOT_KNOWN
             words = f"{person.words} ({person.note})" if person.words and person.note else person.words
             statement = self.add_words(act, item, "person", words, replace(how, sure=sure), replaces=replaces)
             replaces = ""

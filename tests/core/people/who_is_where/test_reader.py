@@ -443,3 +443,16 @@ BEHIND_A_NAME = (
 @every_row(("words", "note"), BEHIND_A_NAME)
 def test_a_whole_name_behind_a_name_is_of_the_same_person(words: str, note: str) -> None:
     assert [person.note for person in read_who(words).people] == [note]
+
+
+LIKELY = [
+    ("probably Karl Holm, Anna Holm", [True, False]), ("perhaps Karl Holm, Anna Holm", [False, False]),
+    ("tõenäoliselt Karl Holm", [True]), ("wahrscheinlich Karl Holm", [True]), ("probably Karl Holm?", [False]),
+    ("Aunt Flo, probably", [True]), ("Aunt Flo, I think", [False]), ("probably Karl Holm (I think)", [False]),
+    ("a baby, probably Colin", [True]),
+]  # fmt: skip
+
+
+@every_row(("told", "likely"), LIKELY)
+def test_probably_says_more_than_perhaps(told: str, likely: list[bool]) -> None:
+    assert [person.likely for person in read_who(told).people] == likely

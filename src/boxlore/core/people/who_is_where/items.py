@@ -29,7 +29,9 @@ def add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bo
     if reader.identifies:
         described = reader.items[-1]
         unsure = person.unsure or described.person.unsure
-        described.person = replace(person, note=_all_notes(described.person, person.note), unsure=unsure)
+        likely = person.likely and not described.person.unsure
+        note = _all_notes(described.person, person.note)
+        described.person = replace(person, note=note, unsure=unsure, likely=likely)
         described.is_name, described.is_described, reader.identifies = is_name, False, False
         described.is_identified = is_name
         described.definite = "" if is_name else described.definite

@@ -49,6 +49,7 @@ from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import MY_OWN, NOUNS
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark
+from boxlore.core.people.who_is_where.somebody import are_likely
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -180,7 +181,8 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
         last.person = noted(last.person, phrase.told, *phrase.notes)  # `Dot in front smiling`
         return True
     if all(word.kind == "unsure" for word in words):
-        last.person = noted(replace(last.person, unsure=True), *phrase.notes)  # `Aunt Flo, I think`
+        likely = are_likely(words) and (last.person.likely or not last.person.unsure)
+        last.person = noted(replace(last.person, unsure=True, likely=likely), *phrase.notes)  # `Aunt Flo, I think`
         return True
     in_a_year = len(words) == 2 and words[0].text.islower() and words[1].text.isdigit() and len(words[1].text) > 3
     bare = words[1:] if in_a_year else words  # `in 1890`
@@ -339,12 +341,12 @@ def _asks_who_they_are(reader: Reader, phrase: _Phrase) -> bool:
 def _somebody(reader: Reader, phrase: _Phrase) -> bool:
     """somebody (`somebody`): one person, the two of `Mr. and Mrs. Pell`, or words that ask"""
     for person, is_name in people_named(reader, phrase.words, phrase.told):
-        unsure = person.unsure or phrase.doubted
+        unsure, likely = person.unsure or phrase.doubted, person.likely and not phrase.doubted
         kept = f"{person.words} {person.note}"
         inside = (note.text for note in phrase.inside if note.text not in kept)
         add(
             reader,
-            noted(replace(person, unsure=unsure), *inside, reader.ahead.note, *phrase.notes),
+            noted(replace(person, unsure=unsure, likely=likely), *inside, reader.ahead.note, *phrase.notes),
             phrase.words,
             is_name=is_name,
         )

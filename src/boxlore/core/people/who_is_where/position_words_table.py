@@ -484,6 +484,13 @@ UNSURE = "|".join(_MODAL) + (
     "talan|valoszinuleg|azt hiszem|liklega|sennilega|held ad|misschien|maske|kanske|kanskje|ehka|наверное|возможно|chyba|varbut|gal|asi|кажется|наверно|wahrscheinlich|je crois|creo que|credo|acho que|tror jag|luulen|zdaje sie|looks like"
 )
 
+LIKELY = frozenset(
+    "probably wahrscheinlich vermutlich toenaoliselt arvatavasti probablement probablemente probabilmente provavelmente "
+    "waarschijnlijk вероятно troligen antagligen formodentlig sannsynligvis luultavasti prawdopodobnie pravdepodobne "
+    "valoszinuleg liklega sennilega tikriausiai".split()
+)
+"""Those of them that say more than `perhaps`."""
+
 _SMALL = "kis|oreg|litla|litli|gamla|gamli|wee|bonnie|pisike|tilluke|lilla|mala|maly|malutka|maza|mazais|маленькая|маленькии|little|old|young|small|big|baby|tall|great|dear|late|poor|kleine|kleiner|kleinen|kleines|alte|alten|junge|petit|petite|pequeno|piccolo|liten|lille|vaike|pikku"
 
 

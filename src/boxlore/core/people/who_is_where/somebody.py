@@ -18,7 +18,7 @@ things, and words of which nothing is known ask, and name nobody; each question 
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
@@ -96,15 +96,16 @@ def person_named(words: Sequence[Element], text: str, known: KnownNames, *, sure
 
     `surely`: whether a person must be told here: behind `with`.
     """
-    words, unsure = _without_doubt(words)
+    words, doubts = _without_doubt(words)
     if len(words) == 2 and words[0].plain in _AM and words[1].plain in ME:
         words = words[1:]  # `ben ik`
     are_several = _is_family_of_several(words, text) or is_everyone_of(words)
     bare = words if are_several else without_article(words)
     nouns = nouns_of(bare) | {"many" for word in bare if are_several or is_family(word)}
     head = head_and_remark(bare, text, known, surely=surely)
-    item = _Item(words, bare, text, known, unsure, frozenset(nouns), head)
-    return next(named for kind in _KINDS if (named := kind(item)))
+    item = _Item(words, bare, text, known, bool(doubts), frozenset(nouns), head)
+    person, is_name = next(named for kind in _KINDS if (named := kind(item)))
+    return replace(person, likely=are_likely(doubts)), is_name
 
 
 def names_somebody(words: Sequence[Element], text: str) -> bool:
@@ -112,16 +113,21 @@ def names_somebody(words: Sequence[Element], text: str) -> bool:
     return person_named(words, text, NOTHING_KNOWN)[0].is_person
 
 
-def _without_doubt(words: Sequence[Element]) -> tuple[Sequence[Element], bool]:
-    """The words without `?`, `probably` and `I think` at their ends, and whether there are such."""
-    unsure = words[-1].kind == "unknown" and words[-1].text.startswith("?") and len(words) > 1
-    if unsure:
-        words = words[:-1]
+def are_likely(doubts: Sequence[Element]) -> bool:
+    """Whether doubts that are told of somebody say `probably`, all of them."""
+    return bool(doubts) and all(doubt.plain in table.LIKELY for doubt in doubts)
+
+
+def _without_doubt(words: Sequence[Element]) -> tuple[Sequence[Element], list[Element]]:
+    """The words without `?`, `probably` and `I think` at their ends, and these."""
+    doubts: list[Element] = []
+    if words[-1].kind == "unknown" and words[-1].text.startswith("?") and len(words) > 1:
+        words, doubts = words[:-1], [words[-1]]
     if words[0].kind == "unsure" and len(words) > 1:
-        words, unsure = words[1:], True
+        words, doubts = words[1:], [*doubts, words[0]]
     if words[-1].kind == "unsure" and len(words) > 1:  # `Ivy I think`
-        words, unsure = words[:-1], True
-    return words, unsure
+        words, doubts = words[:-1], [*doubts, words[-1]]
+    return words, doubts
 
 
 _AM = frozenset("ben bin olen soy suis sono sou am ar er jestem esmu esu".split())

@@ -46,6 +46,8 @@ class Placed:
     row: str = ""
     note: str = ""
     unsure: bool = False
+    likely: bool = field(default=False, compare=False)
+    """Whether it is told as likely: `probably`, and no other doubt."""
     asks: str = field(default="", compare=False)
     is_person: bool = field(default=True, compare=False)
     family: str = field(default="", compare=False)
