@@ -134,7 +134,7 @@ def test_names_one_by_one_are_those_of_people_known() -> None:
 
 IN_THE_PICTURE_TOO = [
     ("Me, second left, next to my best friend Carol Dunn", "Carol Dunn"), ("a noiva não me lembro do nome", ""),
-    ("Babička s dědou", "dědou"),
+    ("Babička s dědou", "dědou"), ("babička s mámou", "mámou"),
     ("Nora (holding Dot) and Harold", "Dot"), ("Anna leans over Bob", "Bob"), ("Hugo seisab Salme taga", "Salme"),
     ("Ülo seisab Kaarlon taga", "Kaarlo"), ("the boy behind Anna is Tom", "Anna"),
     ("Mum with her arm round Sis", "Sis"), ("Ruth (sister of Ann and Tom)", ""),
@@ -184,7 +184,8 @@ OWN = [
     ("me", "self"), ("mina", "self"), ("ja", "self"), ("Mere", ""), ("mère", "mother"),
     ("Mamma", "mother"), ("Mum", "mother"), ("my mother", "mother"), ("minu ema", "mother"),
     ("mein Bruder", "brother"), ("vanaema", "grandmother"), ("her mother", ""), ("Aunt Mavis", ""), ("Anna", ""),
-    ("la nonna", "grandmother"), ("der Opa", "grandfather"), ("a avó", "grandmother"), ("amma", "grandmother"),
+    ("la nonna", "grandmother"), ("der Opa", "grandfather"), ("a avó", "grandmother"),
+    ("o avô", "grandfather"), ("Vovó", "grandmother"), ("amma", "grandmother"),
     ("дедушка", "grandfather"), ("deda", "grandfather"), ("прадедушка", "great-grandfather"),
     ("nagyapám", "grandfather"), ("felesége", ""), ("die Mutter", ""), ("a mother", ""), ("the mother", ""),
     ("my friend", ""), ("Ma", ""), ("Mor", "mother"), ("far", "father"),
@@ -252,6 +253,7 @@ def test_who_is_told_without_a_name_is_of_one_picture(words: str, nameless: bool
 WHOSE = [
     ("Tom Pike and wife", ["wife"]), ("Tom and Mum", []), ("Wife and daughter of Tom", ["Wife", "daughter of Tom"]),
     ("farbror Erik och hans fru", ["hans fru"]),
+    ("Hans og hans kone", ["hans kone"]), ("Иван, жена и дети", ["жена"]),
     ("Tom, wife and son", ["wife", "son"]), ("My sister Hania and husband", ["husband"]), ("My sister and son", []),
     ("Mum and husband", ["husband"]), ("My mother and brother", []), ("Wife and Anna", []), ("Tom, wife; son", []),
     ("Tom and Bro", []),

@@ -10,7 +10,7 @@ from dataclasses import replace
 from boxlore.core.people.names.kin_of_another import is_kin_of_another
 from boxlore.core.people.names.reader import NOTHING_KNOWN
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES, WIFE_TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
@@ -39,6 +39,14 @@ def is_kin_of(words: Sequence[Element]) -> bool:
     if len(words) != 4 or said is words or not relation(words[1]):
         return False
     return words[2].plain in ("de", "di", "do", "da", "del", "van", "von", "of") and words[3].is_large
+
+
+def is_his_kin(words: Sequence[Element]) -> bool:
+    """`hans fru`, `hans kone`: small words, of whose and of kin or a wife by her title, that may be a name."""
+    if len(words) != len(("hans", "fru")) or any(word.is_large for word in words):
+        return False
+    whose, kin = words
+    return whose.plain in small_words.OF_ANOTHER and (kin.plain in WIFE_TITLES or bool(relation(kin)))
 
 
 def _common(words: Sequence[Element]) -> list[Element]:

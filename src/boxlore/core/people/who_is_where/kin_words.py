@@ -6,6 +6,7 @@ The words themselves, and what relation each tells, are rows of `core.people.nam
 
 from dataclasses import replace
 from functools import cache, lru_cache
+from unicodedata import normalize
 
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
@@ -23,7 +24,16 @@ def relation(element: Element) -> str:
     """The relation that a word of kin tells, also with an ending (`setäni`, `søsteren`), or an empty string."""
     if element.text.lower() == "på":
         return ""  # a preposition of the North, whose folded form is `pa`
+    if (told := normalize("NFC", element.text.lower())) in _BY_THEIR_ACCENT:
+        return _BY_THEIR_ACCENT[told]
     return KIN_WORDS.get(element.plain, "") or owned_relation(element) or _relation_of_form(element.plain)
+
+
+_BY_THEIR_ACCENT = {
+    "avô": "grandfather", "avó": "grandmother", "vovô": "grandfather", "vovó": "grandmother",
+    "bisavô": "great-grandfather", "bisavó": "great-grandmother",
+}  # fmt: skip
+"""Words of Portuguese that without their accents are one: as told -> the relation."""
 
 
 def _relation_of_form(plain: str) -> str:

@@ -12,12 +12,11 @@ from itertools import pairwise
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import WIFE_TITLES
-from boxlore.core.people.who_is_where.item_words import is_kin_of, is_noun_of_one, is_of_somebody
+from boxlore.core.people.who_is_where.item_words import is_his_kin, is_kin_of, is_noun_of_one, is_of_somebody
 from boxlore.core.people.who_is_where.kin_words import may_be_own, own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, OF_ANOTHER
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.people.who_is_where.tokens import Element, elements_of
 from boxlore.core.statements import fold
 
@@ -29,8 +28,7 @@ def mark_nameless(items: Sequence[Item]) -> None:
     """Mark whoever is told without a name."""
     for item in items:
         person = item.person
-        is_name = item.is_name and not _is_his_wife(person.words)
-        if person.words and person.is_person and not is_name and _is_nameless(person.words):
+        if person.words and person.is_person and not item.is_name and _is_nameless(person.words):
             item.person = replace(person, is_nameless=True)
 
 
@@ -60,24 +58,14 @@ _OWN = {"Ma": "mother", "Pa": "father", "Da": "father"}
 _PARENTS = ({"Ma", "Pa"}, {"Ma", "Da"}, {"Ma", "Dad"})
 
 
-def _is_his_wife(told: str) -> bool:
-    """`hans fru`: small words, of whose and of a wife by her title."""
-    tokens = tokens_of(told)
-    of_whose = len(tokens) == _HIS_WIFE and told.islower() and tokens[0].plain in OF_ANOTHER
-    return of_whose and tokens[1].plain in WIFE_TITLES
-
-
-_HIS_WIFE = 2
-
-
 def _is_nameless(told: str) -> bool:
     if all(token.plain in ARTICLES or NOUNS.get(token.plain) == "one" for token in tokens_of(told)) and " " in told:
         return True  # `Eine Frau`, where `Frau` is a title too
-    if _is_his_wife(told):
-        return True
     if is_noun_of_one(told) and not (token_of(told).is_given or relation(elements_of(told)[0])):
         return True  # `Bride and groom`
     elements = [element for element in elements_of(told) if element.kind != "end"]
+    if is_his_kin(elements):
+        return True
     if is_kin_of(elements) and not (own_relation(told) or _is_one_alone(elements)):
         return True  # `oncle de Pierre`, `Sohn vom Bäcker`
     parts = read_name(told)

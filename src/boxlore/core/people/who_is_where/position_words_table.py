@@ -556,7 +556,7 @@ MY_OWN = frozenset(
     fold(word)
     for word in "meus minhas nossos nossas mis mes nos my mo our mein meine unser unsere mon ma notre minu mu meie mi nuestro nuestra mio mia nostro nostra meu minha nosso "
     "nossa mijn ons onze min mit vores vores var vart vår minun moj moja nasz nasza mans mana musu mano muj moje nas nase "
-    "мой моя наш наша mina minn mitt okkar".split()
+    "мой моя наш наша mina minn mitt okkar taku toku".split()
 )
 """`my` and `our`: what is told behind it is the teller's own."""
 

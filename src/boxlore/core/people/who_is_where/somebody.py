@@ -34,6 +34,7 @@ from boxlore.core.people.who_is_where.item_words import (
     is_description,
     is_everyone_of,
     is_family,
+    is_his_kin,
     is_kin_of,
     is_my,
     nouns_of,
@@ -234,7 +235,8 @@ def _whole(item: _Item) -> Named | None:
     parts = read_name(item.told, item.known)
     if not parts:
         return None
-    return item.somebody(is_name=not own_relation(item.told) and parts.kin != item.told)
+    is_name = not (own_relation(item.told) or parts.kin == item.told or is_his_kin(words))
+    return item.somebody(is_name=is_name)
 
 
 def _named_with_a_remark(item: _Item) -> Named | None:

@@ -100,8 +100,9 @@ def _of_this_picture(item: Item, kin: str) -> None:
 
 
 def _heads_more_kin(item: Item, following: Item | None) -> bool:
-    """`Tom Pike, wife and son`."""
-    return following is not None and following.joined == "and" and bool(_bare_kin(following)) and not item.number
+    """`Tom Pike, wife and son`, `Tom Pike, wife and children`."""
+    goes_on = following is not None and following.joined == "and" and not item.number
+    return following is not None and goes_on and (following.is_several or bool(_bare_kin(following)))
 
 
 def own_beside(items: Sequence[Item], item: Item) -> bool:
@@ -124,7 +125,8 @@ def _bare_kin(item: Item) -> str:
     elements = [element for element in elements_of(item.person.words) if element.kind != "end"]
     is_one = len(elements) == 1 and item.person.is_person and elements[0].kind not in ("me", "my")
     is_one = is_one and elements[0].plain not in _FOND
-    return relation(elements[0]) if is_one and not token_of(elements[0].text).is_given else ""
+    is_called = is_one and elements[0].is_large and token_of(elements[0].text).is_given
+    return relation(elements[0]) if is_one and not is_called else ""
 
 
 def _ask(item: Item) -> None:
