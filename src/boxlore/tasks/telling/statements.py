@@ -23,6 +23,7 @@ from boxlore.core.people.reference import PersonRef, id_meant
 from boxlore.core.people.who_is_meant import named
 from boxlore.core.people.who_is_where.kin_words import name_in, own_kin_in, own_relation
 from boxlore.core.people.who_is_where.reader import WhoTold, read_who
+from boxlore.core.people.who_is_where.what_is_not_known import says_nobody
 from boxlore.core.people.who_is_where.words_left import leaves_words
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.records.people_asked import before_brackets
@@ -172,7 +173,7 @@ class Teller:
         told = _BRACKETS.sub(" ", words).strip()
         doubted = not who.people[0].is_person and who.people[0].words not in (told, words.strip())  # `Missing: Tom`
         if len(who.people) == 1 and not (who.placed or who.people[0].unsure or doubted or who.takers):
-            unknown = not (who.people[0].words or who.people[0].note)
+            unknown = not who.people[0].words and says_nobody(who.people[0].note)
             kept, sure = ("", Sure.NOT_KNOWN) if unknown else (words, how.sure)  # `unknown`, `ei tea`
             statement = self.add_words(act, subject, name, kept, replace(how, sure=sure))  # one person's, as told
             self._people_told[statement.id] = replace(who.people[0], position=0)

@@ -10,6 +10,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.kin_words import name_in, own_kin_in, own_relation
 from boxlore.core.people.who_is_where.reader import forget_names, names_nobody, one_by_one, read_who, tells_a_name
+from boxlore.core.people.who_is_where.what_is_not_known import says_nobody
 from boxlore.core.people.who_is_where.words_left import leaves_words, words_in
 from boxlore.core.people.who_is_where.written_out import Placed
 
@@ -215,6 +216,11 @@ KIN_IN_A_NOTE = [
     ("my late husband", "husband"), ("my great aunt", ""),
     ("in white", ""),
 ]  # fmt: skip
+
+
+@every_row(("note", "nobody"), [("", True), ("sorry", True), ("man", False), ("my aunt", False), ("in Leith", False)])
+def test_what_is_told_of_nobody_known(note: str, nobody: bool) -> None:
+    assert says_nobody(note) is nobody
 
 
 NAMES_IN_NOTES = [

@@ -11,7 +11,8 @@ Common practice, from memory; no source.
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.tokens import token_of, tokens_of
+from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BUT
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
@@ -91,6 +92,12 @@ def tells_nothing_known(elements: Sequence[Element]) -> bool:
         (piece.is_large and piece.kind == "word" and at) or piece.kind in (*PLACES, "number", "note")
         for at, piece in enumerate(elements)
     )
+
+
+def says_nobody(note: str) -> bool:
+    """Whether what is told of somebody unknown is no description: `sorry` of `don't know sorry`."""
+    tokens = tokens_of(note)
+    return not any(NOUNS.get(token.plain) or token.plain in KIN_WORDS or not token.is_small for token in tokens)
 
 
 def _without_first_doubt(elements: Sequence[Element]) -> list[Element]:
