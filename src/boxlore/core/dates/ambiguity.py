@@ -46,6 +46,7 @@ from boxlore.core.dates.double_meanings import (
     without_letter_of_lab,
     without_unknown_wars,
 )
+from boxlore.core.dates.each_year import of_each_year
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.guards import guarded, is_meant
 from boxlore.core.dates.lexer import Token, balanced, lex
@@ -261,6 +262,7 @@ def _not_as_one_whole(
             outcome = replace(outcome, ask=is_meant(outcome.edtf, context))
     return (
         outcome
+        or _of_each_year(words, context, own)
         or _within(words, context, own)
         or _stamped(words, context, own)
         or _as_meant(words, context, own)
@@ -275,6 +277,17 @@ def _not_as_one_whole(
     )
 
 
+def _of_each_year(words: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """“Every Christmas from 1930 to 1935”: all of them, with the question that one of them asks."""
+    told = [understood(of, context, own) for of in of_each_year(words)]
+    dates = [outcome.edtf.text for outcome in told if outcome and outcome.edtf]
+    if not told or len(dates) < len(told) or not all(_ONE.fullmatch(text) for text in dates):
+        return None
+    edtf = standard.parsed(f"{{{','.join(dates)}}}")
+    return Outcome(edtf, is_meant(edtf, context) if any(outcome and outcome.ask for outcome in told) else None)
+
+
+_ONE = re.compile(r"[-\d]+")
 _STYLES = frozenset(("old_style", "new_style"))
 
 
