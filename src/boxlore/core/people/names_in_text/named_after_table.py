@@ -45,7 +45,7 @@ BEFORE = SHIPS | frozenset(
     "iglesia kloster stift hotel albergo gasthof gasthaus cafe kohvik kino teatro teater theater cinema "
     "mount mt cape lake port fort loch river ile isla ilha isola sierra cerro monte mont lac lago capo cabo "
     "ss rms hms hmnzs hmas tss mv ms sms uss sss "
-    "film movie play opera novel book song hymn poem hurricane cyclone camp battle siege gulf bay".split()
+    "film movie play opera novel book song hymn poem hurricane cyclone camp battle siege gulf bay bust effigy memorial".split()
 )
 """Before the name: a street, a church, a ship, a play of that name."""
 
@@ -64,11 +64,20 @@ KNOWN_TO_ALL = frozenset(
 LEADS_TO_A_PLACE = frozenset("in into at en nach via tot".split())
 """Before a place, and hardly before somebody: not `in Anna's garden`."""
 
-MAY_LEAD_TO_A_PLACE = LEADS_TO_A_PLACE | frozenset("the near of to from by past behind opposite outside".split())
+MAY_LEAD_TO_A_PLACE = LEADS_TO_A_PLACE | frozenset("the near past behind opposite outside".split())
 """Before what may be a place by its second word: `at Ruth Hall`."""
 
 ARTICLES = frozenset("der die das den dem des le la les el los il lo gli een het de az".split())
 """Before a word of the language that is no name there."""
+
+BUSINESSES = frozenset(
+    "factory bakery brewery store stores shop garage stables dairy warehouse foundry nursery tannery sawmill bookshop "
+    "department restaurant tearooms".split()
+)
+"""Behind whose it is, by a family name alone, the name of a firm: `Hudson's chocolate factory`."""
+
+HEIRS = frozenset("brothers bros sons sisters".split())
+"""The last word of a firm, written large: `Burton Brothers`."""
 
 ANIMALS = frozenset(
     "dog cat horse pony mare cow bull ram goat pig budgie parrot canary collie terrier spaniel labrador kitten puppy "

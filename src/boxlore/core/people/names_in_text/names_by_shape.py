@@ -22,6 +22,7 @@ All of this is of our own; the words are from memory.
 """
 
 import re
+from collections.abc import Sequence
 from collections.abc import Set as AbstractSet
 from functools import cache, lru_cache
 from hashlib import sha256
@@ -42,6 +43,8 @@ from boxlore.core.people.names_in_text.named_after_table import (
     ARTICLES,
     BEFORE,
     BEHIND,
+    BUSINESSES,
+    HEIRS,
     KNOWN_TO_ALL,
     LEADS_TO_A_PLACE,
     MAY_LEAD_TO_A_PLACE,
@@ -55,6 +58,7 @@ from boxlore.core.people.names_in_text.ordinary_words import TWO_LETTERS, behind
 from boxlore.core.people.names_in_text.place_names import is_of_a_place, is_of_a_street
 from boxlore.core.people.names_in_text.text_normalising import Text, Word, read_text
 from boxlore.core.people.names_in_text.told_as_people import (
+    DONE_BY_PEOPLE,
     is_beside_what_somebody_does,
     is_joined_to_another,
     is_of_a_family,
@@ -139,7 +143,7 @@ def forget_shapes() -> None:
 class _Shapes:
     def __init__(self, told: str, text: Text) -> None:
         self._told, self._words = told, text.words
-        self._one_case = text.is_one_case
+        self._one_case = text.is_one_case or _is_small_behind_a_number(text.words)
         self._titled = is_title_case(text.words)
 
     def names(self) -> list[Span]:
@@ -275,7 +279,8 @@ class _Shapes:
             rest, told = _bare(behind), languages_told(self._words, at) & {"en"} or languages_told(self._words, at)
             if not (is_english(rest) or is_ordinary(rest) or languages_with(rest, told)):
                 return at + 1, True
-        return at, not (is_known_anywhere(folded) or self._is_thing(at, at))
+        does = behind is not None and behind.folded in DONE_BY_PEOPLE
+        return at, (does or not is_known_anywhere(folded)) and not self._is_thing(at, at)
 
     def _is_given(self, at: int, last: int) -> bool:
         """Whether words that begin with a given name are a name."""
@@ -371,6 +376,8 @@ class _Shapes:
 
     def _is_firm(self, first: int, last: int) -> bool:
         """Whether a firm is named; `photo` is its business only written large: not `Lily photo album`."""
+        if self._is_firm_by_its_words(first, last):
+            return True
         if first and is_firm(self._told[self._words[first - 1].start : self._words[first].end]):
             return True
         start = self._words[first].start
@@ -380,6 +387,14 @@ class _Shapes:
             if is_firm(self._told[start : word.end]):
                 return True
         return False
+
+    def _is_firm_by_its_words(self, first: int, last: int) -> bool:
+        """`Burton Brothers`, `Hudson's chocolate factory`."""
+        words = self._words
+        if last > first and words[last].folded in HEIRS and self._before(first) != "the":
+            return True
+        is_owned = first == last and _OWNER.search(words[last].folded) and _bare(words[last]) not in CALLED
+        return bool(is_owned) and any(word.folded in BUSINESSES for word in behind_of(words, last, 2))
 
     def _is_told_as_a_person(self, first: int, last: int) -> bool:
         if first == last and is_of_a_family(self._words, first):
@@ -419,6 +434,12 @@ class _Shapes:
             and self._words[at].folded in _AND
             and (self._words[at].is_small or self._one_case)
         )
+
+
+def _is_small_behind_a_number(words: Sequence[Word]) -> bool:
+    """`IMG_1044 roger fishing`: what a camera calls a picture, and words written small."""
+    is_camera = len(words[2:]) > 0 and words[0].spelled.isupper() and words[1].folded.isdigit()
+    return is_camera and all(word.is_small or word.folded.isdigit() for word in words[1:])
 
 
 def _says_where(kind: str) -> bool:

@@ -25,7 +25,7 @@ from boxlore.core.people.names_in_text.word_classes_table import PEOPLE, THINGS,
 from boxlore.core.people.names_in_text.words_in_sentences import is_ordinary
 
 _SHORTEST = 3
-_DONE_BY_PEOPLE = frozenset(
+DONE_BY_PEOPLE = frozenset(
     "reading writing knitting sewing dancing singing smiling laughing holding wearing feeding riding crying sleeping "
     "asleep cooking baking playing fishing milking shearing painting skating skiing swimming paddling peeling shelling "
     "digging mowing ironing weaving spinning speaking talking waving opening blessing"
@@ -138,7 +138,7 @@ def is_of_a_family(words: Sequence[Word], at: int) -> bool:
 
 def _is_beside_what_is_of_people(told: str, words: Sequence[Word], last: int) -> bool:
     behind = words[last + 1] if last + 1 < len(words) and words[last + 1].before == " " else None
-    if behind is not None and (behind.folded in _DONE_BY_PEOPLE | _FEASTS or _is_at_its(words, last)):
+    if behind is not None and (behind.folded in DONE_BY_PEOPLE | _FEASTS or _is_at_its(words, last)):
         return True
     bracket = _IN_BRACKETS.match(told, words[last].end)
     is_someone = bracket is not None and bracket[1].casefold() in PEOPLE
