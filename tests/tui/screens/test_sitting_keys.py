@@ -167,9 +167,9 @@ def test_an_answer_of_an_earlier_sitting_that_is_emptied_is_no_trap(run: Run, fo
         with open_collection(folder) as collection:
             async with hands_on(collection) as hands:
                 await hands.press("tab", "tab", "«1912»", "tab", "shift+tab", "t")
-                assert "in the place of “1912” · Ctrl+Z" in hands.text  # which is picked out, so that t replaces it
+                assert "In the place of “1912”; Ctrl+Z puts it back." in hands.text  # t takes the place of it
                 await hands.press("ctrl+z")
-                assert "in the place of" not in hands.text and "1912" in hands.text
+                assert "In the place of" not in hands.text and "1912" in hands.text
 
     async def second() -> None:
         with open_collection(folder) as collection:

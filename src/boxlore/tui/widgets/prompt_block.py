@@ -146,7 +146,7 @@ class Block(Vertical):
         """Draw the question, and the line below the words."""
         here = self.screen.focused is self.words
         self._question.set_class(here, "-here")
-        self._question.say("▸ " if here else "  ", self.asking or self.prompt.question, ("   " + self._now(), "italic"))
+        self._question.say("▸ " if here else "  ", self.asking or self.prompt.question, ("   " + self._state, "italic"))
         parts = self._below(here)
         self._made.display = bool(parts)
         if parts:
@@ -157,13 +157,15 @@ class Block(Vertical):
             self._made.styles.height = min(lines, most)
         self._made.say(*parts)
 
-    def _now(self) -> str:
-        """How the answer stands; while others words take the place of an answer of one line, which that is."""
-        if self.prompt.lines > 1 or not self.baseline or not self.changed:
-            return self._state
-        return f"in the place of “{short(self.baseline, 24)}” · Ctrl+Z"
-
     def _below(self, here: bool) -> tuple[StyledText, ...]:
+        """What stands below the words; while they take the place of an answer of one line, which that is."""
+        parts = self._made_of_them(here)
+        if self.prompt.lines > 1 or not self.baseline or not self.changed:
+            return parts
+        was = f"In the place of “{short(self.baseline, 30)}”; "
+        return (*parts, "  · " if parts else "", was, ("Ctrl+Z", "bold"), " puts it back.")
+
+    def _made_of_them(self, here: bool) -> tuple[StyledText, ...]:
         if here and self.suggestions:
             names = [short(words, 40) for _, words in self.suggestions]
             others = f"   ↓ {', '.join(names[1:])}" if names[1:] else ""
