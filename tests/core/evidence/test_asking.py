@@ -217,6 +217,44 @@ def test_of_what_cannot_all_be_so_she_is_asked_how_she_knows_what_she_told() -> 
     assert about(item("a", hers, others, disputed=True)) == {"A": "How do you know when this was taken?"}
 
 
+def test_how_she_knows_a_date_is_asked_of_no_one_who_gave_none() -> None:
+    disputed = item("a", told("date", "1960", source=LEIDA), told("date", "1970", source=LEIDA), disputed=True)
+    age = told("story", "Ants was ten", source=HERS)
+    assert not about(disputed).get("A", "").startswith("How do you know")
+    found = about(item("b", told("date", "1990", source=LEIDA), age, people=[shown("Ants")]))
+    assert not found.get("B", "").startswith("How do you know")
+
+
+def test_a_death_is_asked_about_only_where_it_may_well_decide() -> None:
+    """Within forty years, and nothing in doubt (common practice, no source)."""
+    people = [person("Leida"), replace(LIISI, born=None, married=()), replace(ARVO, married=())]
+    words = "Was Arvo still alive when this was taken?"
+    for date, is_asked in (("between 1942 and 1947", True), ("between 1905 and 1970", False), ("after 1930", False)):
+        record = item("a", told("date", date), people=[shown("Liisi")])
+        asked = [each.words for each in questions([record], people=people, rows=LIVES[1:2])]
+        assert (words in asked) is is_asked, date
+    both = (told("date", "1941", source=LEIDA), told("date", "1949", source=LEIDA))
+    disputed = item("a", *both, disputed=True, people=[shown("Liisi")])
+    assert words not in [each.words for each in questions([disputed], people=people, rows=LIVES[1:2])]
+
+
+def test_nobody_is_asked_whether_a_child_was_there_before_the_parents_wedding() -> None:
+    wedding = FamilyEvent(
+        id="w", kind="marriage", names=("wedding of Liisi and Arvo",), when=phrases.read("1955"), words="1955",
+        said="Leida Rourke",
+    )  # fmt: skip
+    living = [replace(LIISI, married=()), replace(ARVO, died=None, married=())]
+    child = item("a", SINCE_41, people=[shown("Ants")])
+    alone = [replace(ANTS, parents=()), *living]
+    asked = "Is this before or after the wedding of Liisi and Arvo?"
+    unborn = [replace(each, born=None) for each in (ANTS, *living)]
+    assert about(child, people=unborn, happened=[wedding])["A"] != asked
+    assert about(child, people=[replace(each, born=None) for each in alone], happened=[wedding])["A"] == asked
+    of_tree = replace(wedding, people=("Liisi", "Arvo"), names=("Liisi was wed",))
+    single = [replace(each, spouses=()) for each in unborn]
+    assert not about(child, people=single, happened=[of_tree])["A"].startswith("Is this before")
+
+
 def test_where_nothing_is_left_to_date_she_is_asked_who_is_there() -> None:
     settled = told("date", "1960")
     records = [

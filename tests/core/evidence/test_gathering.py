@@ -13,7 +13,7 @@ from boxlore.core.evidence.lives import ToldOfPerson
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.events import FamilyEvent
-from boxlore.core.records.item_record import Related
+from boxlore.core.records.item_record import PersonShown, Related
 from boxlore.core.statements import Said, Source, Sure
 
 DATES = (
@@ -189,6 +189,22 @@ def test_names_written_on_the_thing_itself() -> None:
     worked = worked_out(records, [helmi, twice], rows)
     assert days_of(worked, "wed") == days_of(worked, "by her name") == "1912-05-12 -"
     assert {days_of(worked, name) for name in ("maiden", "told", "twice", "by another")} == {"- -"}
+
+
+def test_somebody_denied_to_be_there_bounds_nothing() -> None:
+    people = [person("Salim", died="1919"), person("Jorge"), person("Nadia")]
+    rows = [row("Salim", "died", "1919"), row("Nadia", "born", "30 January 1915")]
+    ten = told("date", "1926")
+
+    def circles(guess: Sure, words: str, denied: Sure) -> int:
+        salim = PersonShown(told=told("person", "Salim", sure=guess), name="Salim", person="Salim")
+        jorge = PersonShown(told=told("person", words, sure=denied), name="Jorge", person="Jorge")
+        return len(worked_out([item("i", ten, people=[salim, jorge])], people, rows).circles)
+
+    assert circles(Sure.GUESS, "It is not Salim, it is Jorge", Sure.SURE) == 0
+    assert circles(Sure.SURE, "Das ist nicht Salim, das ist Jorge", Sure.SURE) == 0
+    assert circles(Sure.SURE, "It is not Salim, it is Jorge", Sure.GUESS) == 1
+    assert circles(Sure.GUESS, "Jorge", Sure.SURE) == 1
 
 
 DEATHS = (

@@ -104,6 +104,28 @@ def test_a_copy_may_be_younger_than_its_picture() -> None:
     assert days_of(worked_out([item("i", kind="tintype", related=of)]), "i") == "1853-01-01 1940-12-31"
 
 
+def test_what_is_printed_on_a_back_is_read_where_it_is_copied_or_told() -> None:
+    for field, words, wanted in (
+        ("inscription", "AZO, four triangles pointing up in the stamp box", "1904-01-01 1918-12-31"),
+        ("inscription", "a two cent revenue stamp, cancelled", "1864-01-01 1866-12-31"),
+        ("story", "Grandfather in his coat. On the back is a two cent revenue stamp.", "1864-01-01 1866-12-31"),
+        ("inscription", "Grandmother had a tintype of him", "- -"),
+        ("story", "He came back with a tintype.", "- -"),
+    ):
+        assert days_of(worked_out([item("i", told(field, words))]), "i") == wanted, words
+
+
+def test_a_copy_that_is_told_to_be_one_may_be_younger_than_its_picture() -> None:
+    print_of_1958 = told("story", "The border is printed JUN 58")
+    for words in ("a reprint from the old negative", "copy print", "Neuabzug", "made from an old negative"):
+        assert days_of(worked_out([item("i", told("process", words), print_of_1958)]), "i") == "- 1958-06-30", words
+    assert (
+        days_of(worked_out([item("i", told("process", "not a copy"), print_of_1958)]), "i") == "1956-06-01 1958-06-30"
+    )
+    copied = told("note", "a copy of the one in the hall"), told("process", "chromogenic print")
+    assert days_of(worked_out([item("i", *copied)]), "i") == "- -"
+
+
 def test_the_years_in_words() -> None:
     rows = {made.called[0]: in_years(made) for made in OBJECTS}
     assert rows["cabinet card"] == "made 1863 to 1924, mostly 1867 to 1900"

@@ -7,19 +7,20 @@ is supposed, and how many days that takes from all pictures is reckoned (`Worked
 answers count by how likely each is of the years that are open; an answer is worth less where fewer can give it
 (`_WORTH`, common practice, no source). What is open at one end counts as a hundred years.
 
-Hers are pictures of her own years, or that she is in, and of people who are hers: she or her kin are in it, or somebody
-whom she has told of, or nobody who is known, or she has told of it before; of older ones she can say how old somebody
-looks. She is not asked again of a picture whose date she did not know, nor when one was taken that she has dated, nor
-how old somebody looks whose age there she has told; but of one that she has told of, where something cannot be so, how
-she knows. Where nothing of all that is left, she is asked who is in those pictures of hers of which nobody has said
-it. The best for her minutes are chosen by what they settle, one of
-each picture, and then put in order: the easy first (she is in it herself, then her nearest kin, then pictures of
-nobody), the sad last; a question of a death is a sad one, and each is asked of one picture only.
+Hers are pictures of her own years, or that she is in, and of people who are hers: she or her kin are in it, or
+somebody whom she has told of, or nobody who is known, or she has told of it before; of older ones she can say how old
+somebody looks. She is not asked again of a picture whose date she did not know, nor when one was taken that she has
+dated, nor how old somebody looks whose age there she has told; but of one that she has dated, where something cannot
+be so, how she knows. A death is asked about where few years are open. Where nothing of all that is left, she is asked
+who is in those pictures of hers of which nobody has said it. The best for her minutes are chosen by what they settle,
+one of each picture, and then put in order: the easy first (she is in it herself, then her nearest kin, then pictures
+of nobody), the sad last; a question of a death is a sad one, and each is asked of one picture only.
 
 She is never told what others have said: a question names pictures by their numbers, people whom the family may know of
 by their names, the turns of their lives without a year, and no event but those that she or the keeper has told of.
 """
 
+import re
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -34,6 +35,7 @@ from boxlore.core.evidence.claims import (
     years_after,
 )
 from boxlore.core.evidence.even_years import YEAR
+from boxlore.core.evidence.leaning import pieces
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.sentences import teller_of
 from boxlore.core.evidence.weddings import Weddings
@@ -64,6 +66,8 @@ SETTLED = YEAR
 """A picture whose days lie within so many is not asked about."""
 KNOWN_BIRTH = 3 * YEAR
 """A birth that is known within so many days is enough to reckon an age from."""
+MOST_OF_A_SAD_ONE = 40 * YEAR
+"""Where more days than so many are open, nobody is asked whether somebody was alive (common practice, no source)."""
 MOST_PICTURES = 60
 """Of so many pictures, those whose date would settle most, more specific questions are sought."""
 
@@ -199,9 +203,9 @@ class _Asking:
         picture, say = of_item(record.id), self.say
         everybody = [person for shown in record.shown() if (person := self._named(shown.person)) is not None]
         shown = {person.id for person in everybody}
-        if any(
-            claim.teller == self._teller.id for circle in self._worked.circles_of(picture) for claim in circle.claims
-        ):
+        dated = {view.statement for view in record.all("date") if teller_of(view) == self._teller.id}
+        circles = self._worked.circles_of(picture)
+        if any(claim.statement in dated for circle in circles for claim in circle.claims):
             yield (last - first) / YEAR * _WORTH["how-known"], "how-known", say("How do you know when this was taken?")
         for person in everybody:
             if wedding := self._weddings.of(person.id):
@@ -216,7 +220,7 @@ class _Asking:
                 if child.id not in {*shown, self._teller.id} and self._named(child.id):
                     words = say("Was {name} born yet when this was taken?", name=child.name)
                     yield self._either(picture, of_birth(child.id), (first, last)), "born", words
-            for ident in dict.fromkeys((*person.parents, *person.spouses)):
+            for ident in dict.fromkeys((*person.parents, *person.spouses)) if self._is_narrow(picture) else ():
                 if ident not in shown and (other := self._named(ident)) is not None and other.died:
                     words = say("Was {name} still alive when this was taken?", name=other.name)
                     yield self._either(picture, of_death(other.id), (first, last)), "alive", words
@@ -227,10 +231,28 @@ class _Asking:
                     else say("How old does {name} look here, about?", name=person.name)
                 )
                 yield self._of_age(picture, person, (first + last) // 2), "age", words
+        parents = {parent for person in everybody for parent in person.parents}
         for event in self._family.happened:
-            if event.own and event.said in (self._teller.name, THE_KEEPER):
-                words = say("Is this before or after {event}?", event=event.name)
+            is_of_parents = event.kind == "marriage" and not parents.isdisjoint(self._couple_of(event))
+            if event.own and event.said in (self._teller.name, THE_KEEPER) and not is_of_parents:
+                words = say("Is this before or after {event}?", event=_with_its_article(event.name))
                 yield self._either(picture, of_event(event.id), (first, last)), "before-or-after", words
+
+    def _is_narrow(self, picture: str) -> bool:
+        """Whether a sad question is worth it: a death may well lie within the years of a picture, and nothing told of
+        it is in doubt anyway."""
+        first, last = self._worked.bounds(picture)
+        is_closed = first is not None and last is not None and last - first <= MOST_OF_A_SAD_ONE
+        return is_closed and not self._worked.circles_of(picture)
+
+    def _couple_of(self, event: FamilyEvent) -> Collection[str]:
+        """Who married, where an event is a wedding that is told of two."""
+        for couple in self._weddings.couples:
+            people = [self._family.people[ident] for ident in couple if ident in self._family.people]
+            words = set(pieces(event.name))
+            if len(people) > 1 and all(words & {*pieces(" ".join(person.calls))} for person in people):
+                return couple
+        return event.people
 
     def _named(self, ident: str) -> Person | None:
         """Somebody who may be named to her."""
@@ -244,7 +266,7 @@ class _Asking:
             is_wide = first is None or last is None or last - first > SETTLED
             if event.own and is_wide and not event.edtf and event.said in (self._teller.name, THE_KEEPER):
                 settles = self._of_year(of_event(event.id)) * _WORTH["event"]
-                words = self.say("When was {event}?", event=event.name)
+                words = self.say("When was {event}?", event=_with_its_article(event.name))
                 yield Question("", "", settles, 0, False, words, "event", event.id)
 
     def births(self) -> Iterator[Question]:
@@ -294,6 +316,16 @@ class _Asking:
         if gained is None:
             return None
         return sum(min(days, OPEN) for name, days in gained.items() if name.startswith(of_item(""))) / YEAR
+
+
+_BARE = re.compile(
+    r"(?:wedding|marriage|engagement|birth|death|funeral|burial|christening|baptism|move|sailing|crossing)\b"
+)
+
+
+def _with_its_article(name: str) -> str:
+    """“Wedding of Ivy and Tom” as it stands within a sentence; names of other languages, and clauses, are as told."""
+    return f"the {name}" if _BARE.match(name) else name
 
 
 def _closed(first: int | None, last: int | None) -> tuple[int, int]:

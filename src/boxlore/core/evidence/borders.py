@@ -20,6 +20,7 @@ from boxlore.core.evidence.claims import Claim, dated, of_item, weaker
 from boxlore.core.evidence.even_years import YEAR
 from boxlore.core.evidence.leaning import may_be_meant
 from boxlore.core.evidence.network import ORIGIN, Limit
+from boxlore.core.evidence.object_clues import is_a_copy
 from boxlore.core.evidence.sentences import Sentence
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
@@ -107,12 +108,15 @@ _MONTHS = frozenset(f"{month:02d}" for month in range(1, 13))
 
 
 def _developed(record: Record, view: StatementView, words: str, edtf: Edtf) -> Claim:
+    """A later print of an old negative bears the date of the print: its picture is older by nobody knows how much."""
     claim = told(view, f"{record.number}: “{one_line(words)}”")
     if _YEAR_ALONE.fullmatch(words):
         claim = replace(claim, sure=Sure.GUESS)  # a number may be of something else
     claim = dated(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), of_item(record.id), edtf)
     limits = [
-        limit._replace(days=limit.days + IN_THE_CAMERA) if _is_a_beginning(limit) else limit for limit in claim.limits
+        limit._replace(days=limit.days + IN_THE_CAMERA) if _is_a_beginning(limit) else limit
+        for limit in claim.limits
+        if not (is_a_copy(record) and _is_a_beginning(limit))
     ]
     return replace(claim, limits=tuple(limits))
 

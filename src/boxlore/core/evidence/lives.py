@@ -15,11 +15,11 @@ from boxlore.core.evidence.claims import Claim, after, dated, of_birth, of_death
 from boxlore.core.evidence.even_years import YEAR, days
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.told_dates import told
-from boxlore.core.people.person import Registry
+from boxlore.core.people.person import Person, Registry
 from boxlore.core.people.reference import PersonRef
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.rules.people_and_kin import CALMENT
-from boxlore.core.statements import ReadingValue, Sure
+from boxlore.core.statements import SURENESS, ReadingValue, Sure, fold
 
 YOUNGEST_PARENT, OLDEST = 12, {"mother": 54, "father": 70}
 TEN_MONTHS = days(300)
@@ -99,13 +99,27 @@ _IN_A_FRAME = re.compile(
 """Who is in a picture within the picture need not have been there, nor have lived (words of ours, no source)."""
 
 
+def _is_denied(record: Record, shown: PersonShown, person: Person) -> bool:
+    """Whether somebody as sure says that it is not this one (“it is not Salim Haddad, it is Jorge”)."""
+    names = "|".join(re.escape(fold(name)) for name in sorted({person.name, *person.forms}))
+    denial = re.compile(
+        rf"\b(?:not|isn't|wasn't|nicht|kein|mitte|pole|pas|no es|non e|inte|ikke|niet|ei ole) (?:{names})\b"
+    )
+    return any(
+        other.person != shown.person
+        and SURENESS[other.told.sure] >= SURENESS[shown.told.sure]
+        and denial.search(fold(other.told.words))
+        for other in record.shown()
+    )
+
+
 def clues_of_picture(record: Record, people: Registry, deaths: Collection[str]) -> Iterator[Claim]:
     """That whoever is in a picture was born, and had not died if the day of the death is one of `deaths`, those
     that are told."""
     day = of_item(record.id)
     for shown in record.shown():
         person = people.get(shown.person)
-        if person is None or _IN_A_FRAME.search(shown.told.words):
+        if person is None or _IN_A_FRAME.search(shown.told.words) or _is_denied(record, shown, person):
             continue
         claim = replace(told(shown.told, ""), sure=shown.sure)
         yield replace(

@@ -37,15 +37,24 @@ _IS_ANOTHER = re.compile(
 
 
 def clues(record: Record, sentences: Iterable[Sentence]) -> Iterator[Claim]:
-    is_copy = any(relation.kind in COPIES for relation in record.related)
+    is_copy = is_a_copy(record)
     said = [(words, view.speaker) for name in TOLD for view in record.all(name) for words in _CLAUSES.split(view.words)]
     said += [
         (_FIRST_WORDS.findall(sentence.words)[0], sentence.view.speaker)
         for sentence in sentences
         if sentence.view.field in ("title", "story") and _IS_THIS.match(fold(sentence.words) + " ")
     ]
-    for words, speaker in (*said, (record.kind, "the keeper")):
-        for made in kinds_in(words):
+    on_it = [(words, view.speaker) for view in record.all("inscription") for words in _CLAUSES.split(view.words)]
+    on_it += [
+        (sentence.words, sentence.view.speaker)
+        for sentence in sentences
+        if sentence.view.field in ("title", "story") and BACK.search(fold(sentence.words))
+    ]
+    for (words, speaker), is_back in (
+        *((row, False) for row in (*said, (record.kind, "the keeper"))),
+        *((row, True) for row in on_it if row not in said),
+    ):
+        for made in _kinds_of_a_back(words) if is_back else kinds_in(words):
             limits = [not_after(of_item(record.id), number_of(made.last, 12, 31))] if made.last else []
             if made.direct or not is_copy:
                 limits.append(not_before(of_item(record.id), number_of(made.first, 1, 1)))
@@ -57,7 +66,28 @@ def clues(record: Record, sentences: Iterable[Sentence]) -> Iterator[Claim]:
             )
 
 
+_COPY = re.compile(
+    r"(?<!not )(?<!no )(?<!not a )(?<!kein )(?<!keine )\b(?:reprint\w*|(?:copy|later|modern|new) print|"
+    r"(?:a|the|this|photo|modern) copy|copied|cop(?:y|ies) of|made from (?:the|an) old (?:negative|picture|photo\w*)|"
+    r"neuabzug|nachdruck|abzug vom alten|reproduktion|koopia|retirage|reproduction|reimpresion|copia|ristampa|"
+    r"reproducao|kopia|kopie|kopi)\b"
+)
+"""How it is told, folded, that a thing is a later print or a copy of another; ours, common practice, no source."""
+
+
+def is_a_copy(record: Record) -> bool:
+    """Whether a thing is related to its picture's other prints, or told to be a later print: it may be younger then."""
+    told = (fold(view.words) for name in (*TOLD, "story", "title", "inscription") for view in record.all(name))
+    return any(relation.kind in COPIES for relation in record.related) or any(map(_COPY.search, told))
+
+
+def _kinds_of_a_back(words: str) -> tuple[Made, ...]:
+    """The rows of what is printed or stuck on a back, as it is copied or told: writing on it may name anything else."""
+    return tuple(made for made in kinds_in(words) if made.called[0].startswith(_ON_A_BACK))
+
+
 _STAMP_BOX = ("azo", "velox")
+_ON_A_BACK = (*_STAMP_BOX, "revenue stamp", "divided back", "undivided back")
 
 
 @cache
