@@ -84,6 +84,8 @@ LEANING = [  # words, the date, what is asked
     ("srebrne wesele Zofii i Jana", None, "when was that?"),
     ("zehnter Todestag von Grandfather James", "1959-08-02", None),
     ("not long after they were married", "[1953-02-07~..1953-03-09~]", "“Tom and Mary Rourke were married” meant?"),
+    ("the following Christmas after we moved", "1958-12-25", "“We moved to Port Chalmers” meant?"),
+    ("i a Ida e rima ngā tau", "1904~", None),
     ("the Monday before we moved", "[1958-02-24,1958-03-03,1958-03-10,1958-03-17,1958-03-24]", "“We moved to Port"),
     ("the weekend after we moved", None, "we moved”: when was that?"),
     ("the weekend after the wedding", "1953-02-07/1953-02-08", "“Tom and Mary Rourke were married” meant?"),
@@ -101,7 +103,7 @@ LEANING = [  # words, the date, what is asked
 def test_what_leans_on_lives_that_events_tell(words: str, edtf: str | None, ask: str | None) -> None:
     people, happened = with_lives(PEOPLE, HAPPENED)
     events, perhaps = meant_by(words, happened, people, "")
-    births = MappingProxyType({"james": "1870"})
+    births = MappingProxyType({"james": "1870", "ida": "1899"})
     reading = read(words, AS_TOLD, KnownDates(births=births, events=events, perhaps=perhaps))
     assert (reading.edtf.text if reading.edtf else None) == edtf
     assert (reading.ask is None) if ask is None else ask in str(reading.ask)
@@ -229,6 +231,13 @@ def test_the_time_in_a_place_by_any_form_of_its_name() -> None:
     )
     reading = read("kun asuimme Turussa", AS_TOLD, KnownDates(events=events, perhaps=perhaps))
     assert reading.edtf is not None and reading.edtf.text == "[1951-06..]"
+
+
+def test_a_season_beside_an_event_that_is_told_before_it() -> None:
+    events = MappingProxyType({"häitä": "1947-09-06", "muuttoa": "1952-03"})
+    for words, edtf in (("häitä edeltävänä kesänä", "1947-22"), ("muuttoa seuraavana kesänä", "1952-22")):
+        reading = read(words, AS_TOLD, KnownDates(events=events))
+        assert reading.edtf is not None and reading.edtf.text == edtf
 
 
 def test_a_house_that_burned_is_no_move() -> None:

@@ -59,6 +59,7 @@ from boxlore.core.dates.lexicon import (
     languages_of,
     stretch_words,
 )
+from boxlore.core.dates.next_after import beside_an_event
 from boxlore.core.dates.no_day import number_of_no_day
 from boxlore.core.dates.numbers_in_digits import is_day_first, is_day_first_there, without_open_parts
 from boxlore.core.dates.outcomes import one_of_several
@@ -167,6 +168,8 @@ def understood(
         tokens = with_last_decade(with_shared_century(tokens))
     if "older" in kinds and "noise" in kinds:
         tokens = with_more_than(tokens)
+    if "event" in kinds:
+        tokens = beside_an_event(tokens, words)
     outcome = decided(tokens, context)
     if "span" in kinds and "unit" in kinds and (reign := regnal_year(words)):
         return Outcome(standard.parsed(reign))  # “in the 4th year of the reign of George V”

@@ -351,7 +351,8 @@ LIVED = tuple(
     "nous habitions à {}|nous vivions à {}|vivíamos en {}|abitavamo a {}|vivevamo a {}|morávamos em {}|"
     "vivíamos em {}|"
     "we in {} woonden|vi boede i {}|vi bodde i {}|asuimme {}|me elasime {}|elasime {}|мы жили в {}|"
-    "mieszkaliśmy w {}|dzīvojām {}|gyvenome {}|bydleli jsme v {}".split("|")
+    "mieszkaliśmy w {}|dzīvojām {}|gyvenome {}|bydleli jsme v {}|jsme bydleli v {}|žili jsme v {}|"
+    "jsme žili v {}|me {} elasime|{} elasime".split("|")
 )
 """The phrases that tell the time in a place, which began with the move there."""
 

@@ -58,7 +58,7 @@ CZECH = Language(
         "weeks": "týdny|týdnů|týdnech",
         "month": "měsíc|měsíce",
         "months": "měsíců|měsících",
-        "year": "rok|roku|roce|r|rokem|let|lety|roky",
+        "year": "rok|roku|roce|r|rokem|let|lety|roky|roce života|rok života",
         "last": "poslední|posledních|posledním",
         "weekend": "víkend",
         "decades": "léta|letech|let|v letech",

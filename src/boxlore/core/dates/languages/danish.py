@@ -65,7 +65,7 @@ DANISH = Language(
         "weeks": "uger|ugerne",
         "month": "måned|måneden",
         "months": "måneder|månederne",
-        "year": "år|året|års",
+        "year": "år|året|års|leveår",
         "last": "sidste",
         "weekend": "weekenden",
         "decades": "årene",

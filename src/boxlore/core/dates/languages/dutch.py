@@ -56,7 +56,7 @@ DUTCH = Language(
         "weeks": "weken",
         "month": "maand",
         "months": "maanden",
-        "year": "jaar",
+        "year": "jaar|levensjaar",
         "last": "laatste",
         "weekend": "weekend|weekeinde",
         "decades": "jaren|de jaren|jaren negentienhonderd|zoveel|en nog wat|decennium|decennia",

@@ -75,7 +75,7 @@ ESTONIAN = Language(
         "weeks": "nädalad|nädalail|nädalatel|nädalat",
         "month": "kuu|kuul",
         "months": "kuud|kuudel",
-        "year": "aasta aega|aasta|aastal|aastat|a|aastast|aastani|aastate vahel",
+        "year": "aasta aega|aasta|aastal|aastat|a|aastast|aastani|aastate vahel|eluaasta|eluaastal|eluaastat",
         "last": "viimane|viimasel|viimased|viimastel|viimase|viimaste",
         "weekend": "nädalavahetus|nädalavahetusel",
         "decades": "aastad|aastate|aastatel|aastatest|aastateni|aastail|aastaid|ndad|ndate|ndatel|ndail|ndatest|kümnend|kümnendi",

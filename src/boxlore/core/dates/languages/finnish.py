@@ -74,7 +74,7 @@ FINNISH = Language(
         "weeks": "viikot|viikkoina|viikkojen|viikkoa",
         "month": "kuukausi|kuukautta|kk",
         "months": "kuukaudet|kuukausina",
-        "year": "vuoteen|vuosi|vuotta|vuonna|vuoden|v|vuodelta",
+        "year": "vuoteen|vuosi|vuotta|vuonna|vuoden|v|vuodelta|ikävuosi|ikävuotena|ikävuotenaan|elinvuosi|elinvuotenaan",
         "last": "viimeinen|viimeisenä|viimeisellä|viimeiset|viimeisinä|viimeisten",
         "weekend": "viikonloppu|viikonloppuna",
         "decades": "vuosina|vuosien|luku|luvulla|luvun|luvulta|luvut|vuosikymmen|vuosikymmenellä",

@@ -85,7 +85,7 @@ GERMAN = Language(
         "weeks": "wochen",
         "month": "monat|monats",
         "months": "monate|monaten",
-        "year": "jahr|jahre|jahren|jahres|j",
+        "year": "jahr|jahre|jahren|jahres|j|lebensjahr|lebensjahres|lebensjahre",
         "last": "letzte|letzter|letzten|letztes|letztem",
         "weekend": "wochenende",
         "decades": "er jahre|er jahren|erjahre|irgendwas|und ein paar|jahrzehnt|jahrzehnts|jahrzehnte",

@@ -70,7 +70,7 @@ LATVIAN = Language(
         "weeks": "nedēļās|nedēļas",
         "month": "mēnesis|mēneši|mēnesī|mēneša",
         "months": "mēnešos",
-        "year": "gads|gada|gadā|g|gadu|gadam|gadus",
+        "year": "gads|gada|gadā|g|gadu|gadam|gadus|dzīves gadā|mūža gadā",
         "last": "pēdējā|pēdējais|pēdējās|pēdējo|pēdējie",
         "decades": "gadi|gadu|gados|gadiem|to gadi|tie gadi",
         "century": "gadsimts|gadsimta|gadsimtā|gs",

@@ -68,7 +68,7 @@ LITHUANIAN = Language(
         "weeks": "savaitėmis",
         "month": "mėnuo|mėnesį|mėn|mėnesio|mėnesiai",
         "months": "mėnesiais",
-        "year": "metai|metais|m|metų|metus|metams",
+        "year": "metai|metais|m|metų|metus|metams|gyvenimo metais",
         "last": "paskutinis|paskutinę|paskutinė|paskutinėmis|paskutinį|paskutinės",
         "decades": "dešimtmetis|dešimtmetį|ieji metai|aisiais metais|ųjų metų|dešimtmečio|dešimtmetyje",
         "century": "amžius|amžiuje|a|amžiaus",

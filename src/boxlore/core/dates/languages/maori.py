@@ -44,7 +44,9 @@ MAORI = Language(
         "year": "tau",
         "decades": "ngā tau",
         "century": "rautau",
-        "noise": "te|i|i te|o|o te|ko te|ko|whakaahua|he|kei muri|i tuhia|i tangohia|i tangohia i te|i te ata|i te ahiahi|ahiahi",
+        "when": "i a",
+        "years_old": "ngā tau|ōna tau|te pakeke",
+        "noise": "e|te|i|i te|o|o te|ko te|ko|whakaahua|he|kei muri|i tuhia|i tangohia|i tangohia i te|i te ata|i te ahiahi|ahiahi",
         "undated": "kāore i te mōhiotia|aua",
     },
     feasts={

@@ -61,7 +61,7 @@ NORWEGIAN = Language(
         "weeks": "uker|ukene",
         "month": "måned|måneden",
         "months": "måneder|månedene",
-        "year": "år|året|års",
+        "year": "år|året|års|leveår",
         "last": "siste",
         "weekend": "helgen|helga",
         "decades": "årene|åra|tallet",

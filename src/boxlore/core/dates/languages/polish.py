@@ -60,7 +60,7 @@ POLISH = Language(
         "weeks": "tygodnie|tygodni|tygodniach",
         "month": "miesiąc",
         "months": "miesiące|miesięcy|miesiącach",
-        "year": "rok|roku|r|lat|lata|rokiem",
+        "year": "rok|roku|r|lat|lata|rokiem|roku życia|rok życia",
         "last": "ostatni|ostatnia|ostatnie|ostatnim|ostatnich|ostatnią",
         "decades": "lata|latach|lat|w latach|dekada|dekadzie|dekady|dziesięciolecie",
         "century": "wiek|wieku|w",

@@ -67,7 +67,7 @@ SWEDISH = Language(
         "weeks": "veckor|veckorna",
         "month": "månad|månaden",
         "months": "månader|månaderna",
-        "year": "år|året|års",
+        "year": "år|året|års|levnadsår|levnadsåret",
         "last": "sista",
         "weekend": "helgen",
         "decades": "talet|tal|talets",
