@@ -354,7 +354,7 @@ def _span(date: Partial, context: DateContext, pick: int) -> str:
     choices = spans_of(date, context)
     first, last = choices[pick if pick < len(choices) else 0]
     if not date.part:
-        return f"{first}/{last}"
+        return f"{first}/{last}" if first != last else first
     begin, end = (int(month[:4]) * 12 + int(month[5:]) - 1 for month in (first, last))
     third = max(1, (end - begin + 1) // 3)
     begin, end = {
