@@ -17,9 +17,7 @@ from boxlore.tasks.sitting.tellers_page import Showing
 
 
 @click.command()
-@click.option(
-    "--narrator", default="", help="Who tells; else it is asked. With a name it opens straight on the first photograph."
-)
+@click.option("--narrator", default="", help="Who tells; without it nobody is named yet (--plain asks first).")
 @click.option("--interviewer", default="", help="Who asks.")
 @click.option("--plain", is_flag=True, help="Line by line, for a screen reader or a slow link.")
 @click.option("--no-viewing", is_flag=True, help="Without the page for the teller's browser.")
