@@ -239,6 +239,9 @@ def _joins_family_names(reader: Reader, element: Element, further: Sequence[Elem
         return True  # `Otto von und zu Waldeneck`
     if element.text not in ("y", "i", "e") or len(names) < 2 or names[-1].is_given:
         return False
+    if element.text == "i" and names[-1].plain.endswith(_OF_THE_NORTH) and names[0].is_given:
+        ends = [piece.kind for piece in further[1:2]] in _ITEM_ENDS
+        return ends and further[0].is_large and not token_of(further[0].text).is_given  # `Persson i Västergård`
     if not any(name.is_given or name.plain in IBERIAN_GIVEN for name in names[:2]):
         return False
     following = further[1:2]
@@ -254,6 +257,10 @@ def _joins_family_names(reader: Reader, element: Element, further: Sequence[Elem
     is_last = ends or has_particle
     last = further[0] if further and is_last else None
     return last is not None and last.is_large and last.kind == "word" and not token_of(last.text).is_given
+
+
+_OF_THE_NORTH = ("sson", "sen", "dotter", "datter")
+"""Ends of family names of Sweden, Norway and Denmark, behind which `i` tells of which farm somebody is."""
 
 
 _ALSO_IS = ("ir",)
