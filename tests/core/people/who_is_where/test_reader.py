@@ -259,6 +259,7 @@ def test_who_is_told_without_a_name_is_of_one_picture(words: str, nameless: bool
 WHOSE = [
     ("Tom Pike and wife", ["wife"]), ("Tom and Mum", []), ("Wife and daughter of Tom", ["Wife", "daughter of Tom"]),
     ("farbror Erik och hans fru", ["hans fru"]),
+    ("Tom and his mum and dad", ["his mum", "dad"]), ("Tom and mate", ["mate"]), ("Mum and dad", []),
     ("Hans og hans kone", ["hans kone"]), ("Иван, жена и дети", ["жена"]),
     ("Tom, wife and son", ["wife", "son"]), ("My sister Hania and husband", ["husband"]), ("My sister and son", []),
     ("Mum and husband", ["husband"]), ("My mother and brother", []), ("Wife and Anna", []), ("Tom, wife; son", []),

@@ -67,7 +67,10 @@ def _joined(item: Item, kin: str, before: Item, items: Sequence[Item]) -> None:
     is_mine = own == "self" or (own in _SPOUSES and not before.person.is_nameless) or _says_mine(before)
     if before.person.is_nameless and not own_kin_in(before.person.note):
         own = ""
-    if own and own != "self" and kin in _SPOUSES:
+    whose, *kin_of_whom = tokens_of(before.person.words) or (token_of(""),)
+    if kin_of_whom and whose.plain in small_words.OF_ANOTHER and not own and not before.is_name:
+        _of_this_picture(item, kin)  # `Tom and his mum and dad`
+    elif own and own != "self" and kin in _SPOUSES:
         _of_this_picture(item, kin)  # `my sister and husband`
     elif own and is_mine and (own in _MINE_TOO or kin not in _CHILDREN):
         item.person = replace(item.person, own=kin)  # `my wife and son`
@@ -81,6 +84,8 @@ def _joined(item: Item, kin: str, before: Item, items: Sequence[Item]) -> None:
             _of_this_picture(item, kin)
     elif _is_anybodys(item.person.words):
         _ask(item)
+    elif not own_relation(item.person.words):
+        _of_this_picture(item, kin)  # `Tom and mate`, of Latvian a mother
 
 
 _CHILDREN = ("son", "daughter", "grandson", "granddaughter")
