@@ -9,16 +9,23 @@ BEHIND = frozenset(
     "harbour harbor basin airport cemetery gardens arcade square place bridge bridges dam pass track falls beach creek "
     "gully reserve library institute infirmary memorial monument statue fountain bandstand bust clock tower cottage "
     "lighthouse ferry cup shield trophy medal prize night society club company factory works mine mines mills brewery "
-    "rand ausammas jaam jarv saar park inn festival carnival jubilee anthem school schools church chapel parish "
+    "ausammas park inn festival carnival jubilee anthem school schools church chapel parish "
     "convent orphanage barracks fort "
     "pool block court valley forest point lodge castle mill farm "
     "strasse gasse allee platz brucke ufer kirche schule denkmal turm schloss damm ring weg gymnasium "
-    "tanav maantee puiestee valjak sild kirik kool kindlus loss linnus mois moisa malestusmark sammas "
-    "katu tie tori silta kirkko koulu linna patsas gatan gata vag vagen torg torget bro kyrka kyrkan skola skolan "
+    "tanav maantee puiestee valjak malestusmark "
+    "katu tie tori patsas gatan gata vag vagen bro kyrka kyrkan skola skolan "
     "slott staty gade vej plads kirke skole iela laukums baznica skola gatve aikste baznycia mokykla "
     "utca ut ter templom iskola hid szobor ulice namesti most kostel straat laan plein kerk brug".split()
 )
 """Behind the name, large or small."""
+
+WRITTEN_SMALL = frozenset(
+    "hall hill mill mills castle lodge court lane bridge beach creek valley night cup prize gate "
+    "rand jaam jarv saar sild kirik kool kindlus loss linnus mois moisa sammas silta kirkko koulu linna torg torget".split()
+)
+"""Behind a name that owns nothing, written small, what nobody does: `Wesley hall`, `Pirita rand`; written large many of
+them are family names: `Juhan Saar`, `Mari Sild`."""
 
 SURNAMES_TOO = frozenset(
     "bridges beach fountain land ring "

@@ -52,6 +52,7 @@ from boxlore.core.people.names_in_text.named_after_table import (
     SHIPS,
     SURNAMES_TOO,
     TITLES_AND_WORDS,
+    WRITTEN_SMALL,
 )
 from boxlore.core.people.names_in_text.names_of_the_living import is_addressed, is_called, is_of_ours, sentence_of
 from boxlore.core.people.names_in_text.ordinary_words import TWO_LETTERS, behind_of, is_english, is_thing
@@ -87,7 +88,7 @@ _SENTENCE_BEGINS = frozenset('.!?:;\n"“„«(')
 _OWNER = re.compile(r"['’‘ʼ´`′＇]s?$")
 _NUMERAL = re.compile(r"[IVX]{2,}")
 """Behind the name of a sovereign, and of a ship."""
-_APPOSITION = re.compile(r",? (?:the|our|my|his|her|their|a) ((?:[a-z]+ )?[a-z]+)\b(?!['’])")
+_APPOSITION = re.compile(r",? (?:the|our|my|his|her|their|a) ((?:[A-Za-z]+ )?[a-z]+)\b(?!['’])")
 _SHIPS_END = ("laev", "laeval", "laevaga", "schiff", "dampfer", "baten", "bat", "laiva")
 """How words of ships end: `Parvlaev Georg Ots`."""
 _KIN_CALLED = (
@@ -108,10 +109,6 @@ _KIN_CALLED = (
 """How words of kin begin behind which any word is a name: `Uncle Snow`; not `Mother Brown loaf`."""
 _PICTURES = ("photo", "foto", "portra", "pictur")
 _ANIMALS_END = ("dog", "dogs", "horse", "hound")
-_HEADS_WRITTEN_SMALL = frozenset(
-    "hall hill mill mills castle lodge court lane bridge beach creek valley night cup prize".split()
-)
-"""Of the words behind a name that are family names too, what nobody does: `Wesley hall`."""
 _IN_SCANDINAVIA = frozenset(("sv", "nb", "da"))
 """Where `i` leads to a place; in Polish it joins two names."""
 _IN_BRACKETS = re.compile(r"\s*[(\[]([^)\]]{1,40})[)\]]")
@@ -368,7 +365,7 @@ class _Shapes:
             is_owned = bool(_OWNER.search(self._words[at - 1].folded))
             if kind.folded in _BEHIND_SURELY and (_is_large(kind) or not is_owned):
                 return True
-            if kind.folded in _HEADS_WRITTEN_SMALL and kind.is_small and not is_owned:
+            if kind.folded in WRITTEN_SMALL and kind.is_small and not is_owned:
                 return True
             if kind.folded in SURNAMES_TOO and (led in MAY_LEAD_TO_A_PLACE or (is_owned and _is_large(kind))):
                 return True

@@ -42,6 +42,7 @@ _OF_PEOPLE = frozenset("photo photograph picture portrait snap print letter card
 """What is told of somebody in haste: `Rose school photo`."""
 _OF_SOMEBODY = _OF_PEOPLE | _FEASTS | _FAMILYS | frozenset(("wedding", "grave"))
 _WHERE_PEOPLE_ARE = frozenset("with in at by and beside".split())
+_ON, _SOMETHING = frozenset(("on", "up", "with")), frozenset(("the", "a", "my", "our"))
 _ITS = frozenset(("his", "her"))
 _VISIT = 3
 """Words before a name, `visit to the Drummonds`."""
@@ -76,6 +77,8 @@ def is_told_as_a_person(told: str, words: Sequence[Word], first: int, last: int)
         return led not in _PLACES_BEFORE or led == "the"
     if led in _PLACES_BEFORE:
         return False
+    if first == last and _is_on_something(words, first):
+        return True
     if first == last:
         return led == "with" and not _IN_THE_VIEW.match(told, words[last].end)
     languages = languages_told(words, first)
@@ -103,6 +106,18 @@ def is_beside_what_somebody_does(words: Sequence[Word], at: int) -> bool:
         return False
     is_of_somebody = behind[0].folded in _OF_SOMEBODY | _WHERE_PEOPLE_ARE
     return is_of_somebody or behind[0].folded.endswith("ing") or _is_at_its(words, at)
+
+
+def _is_on_something(words: Sequence[Word], at: int) -> bool:
+    """`Athol on the harrow`, at the beginning; not `Lambing on the plain`, `Passengers on the deck`."""
+    behind = [word.folded for word in behind_of(words, at, 2)]
+    return (
+        at == 0
+        and not words[at].folded.endswith(("s", "ing"))
+        and len(behind) > 1
+        and behind[0] in _ON
+        and behind[1] in _SOMETHING
+    )
 
 
 def _is_at_its(words: Sequence[Word], at: int) -> bool:
