@@ -36,6 +36,9 @@ TELLERS = (
     ("Eve is on my knee – I must have been eleven.", "1930-03-03 1935-05-04"),
     # what she says, thinks or tells of another time is no age of hers here
     ("Eve was four, I think.", "1932-03-03 1937-03-02"),
+    ("Eve looks like I did, when I was ten.", "1930-03-03 -"),
+    ("Eve was born when I was nine.", "1930-03-03 -"),
+    ("I was eleven when we met.", "1930-03-03 -"),
     ("When Eve was four, I was fourteen.", "1933-05-05 1936-03-02"),
 )  # fmt: skip
 
@@ -62,6 +65,7 @@ BESIDE = (
     ("Eve, who had just turned four", "1932-03-03 1937-03-02"),
     ("Eve a baby on her mother's lap", "1930-03-03 1933-03-02"),
     ("Eve on her lap, not yet walking", "1930-03-03 1932-03-02"),
+    ("Eve was eight, the year the war ended", "1937-03-03 1940-03-02"),
     ("Eve was five, maybe six", "1934-03-03 1939-03-02"),
     ("Eve was five, when we moved there", "1930-03-03 -"),
     ("Eve with her sister's girl, about three", "1930-03-03 -"),
@@ -91,6 +95,7 @@ TWINS = (
     ("The twins, about three, on the beach", "1927-07-06 1932-07-05"),
     ("Die Zwillinge, da waren sie vierzehn.", "1939-07-06 1942-07-05"),
     ("Konfirmation der Zwillinge, sie waren vierzehn.", "1939-07-06 1942-07-05"),
+    ("Die Zwillinge, da waren sie noch keine zwei Jahre alt.", "1926-07-06 1929-07-05"),
     ("The twins at three", "1928-07-06 1931-07-05"),
     ("The neighbours' twins, about three", "1926-07-06 -"),
 )  # fmt: skip

@@ -191,6 +191,23 @@ def test_names_written_on_the_thing_itself() -> None:
     assert {days_of(worked, name) for name in ("maiden", "told", "twice", "by another")} == {"- -"}
 
 
+BESIDE_WORDS = (
+    # a date beside words that are not understood is a guess until it is answered
+    ("1919, when the boys came home", "1919-01-01 1919-12-31"),
+    ("while we had the Holden, between 1952 and 1956", "1952-01-01 1956-12-31"),
+    ("1919, before the boys came home", "- -"),
+    ("1919, when the boys came home, or 1920", "- -"),
+    ("when the boys came home", "- -"),
+)
+
+
+@every_row(("words", "wanted"), BESIDE_WORDS)
+def test_a_date_beside_words_that_are_not_understood(words: str, wanted: str) -> None:
+    worked = worked_out([item("i", told("date", words))])
+    assert days_of(worked, "i") == wanted
+    assert all(claim.sure is Sure.GUESS for claim in worked.because("item i"))
+
+
 def test_somebody_denied_to_be_there_bounds_nothing() -> None:
     people = [person("Salim", died="1919"), person("Jorge"), person("Nadia")]
     rows = [row("Salim", "died", "1919"), row("Nadia", "born", "30 January 1915")]

@@ -61,6 +61,16 @@ _OF_MANY = re.compile(
 )
 
 
+_EACH = {"waren": "war", "olid": "oli", "avaient": "avait", "tenían": "tenía", "var": "var", "avevano": "aveva"}
+
+
+def _of_each(part: str) -> str:
+    """What is said of two, as it is of each: “da waren sie vierzehn” is “war vierzehn”."""
+    many = _OF_MANY.match(part)
+    verb = next((one for word, one in _EACH.items() if many and word in many[0].casefold()), "was")
+    return f"{verb} {_OF_MANY.sub('', part)}"
+
+
 def clauses(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> list[Sentence]:
     """The sentence, taken apart before each clause with a subject of its own that tells an age."""
     words = _ONE.sub(r"\1 1", sentence.words)
@@ -86,7 +96,7 @@ def _begins_a_clause(words: str, leaning: Leaning, shown: Sequence[str]) -> bool
     if not any(token.is_any(_OF_AN_AGE) for token in tokens) or not any("was" in token.kinds for token in tokens[:4]):
         return False
     if any("i" in token.kinds for token in tokens[:3]):
-        return tokens[0].kinds != {"name"}
+        return tokens[0].kinds not in ({"name"}, {"when"})
     head = next(iter(pieces(clause)), "")
     return not leaning.named(head, [head], "").keys().isdisjoint(shown)
 
@@ -142,7 +152,7 @@ def of_whom(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> list[
     if (twins := _TWINS.match(sentence.words)) and len(persons) == len(shown) == 2:
         parts = [part for part in sentence.words[twins.end() :].strip(" ,").split(", ") if leaning.may_be_an_age(part)]
         return [
-            replace(sentence, words=f"{person.name} was {_OF_MANY.sub('', part)}", as_told=told, of=(person.id,))
+            replace(sentence, words=f"{person.name} {_of_each(part)}", as_told=told, of=(person.id,))
             for part in parts[:1]
             for person in persons
         ]

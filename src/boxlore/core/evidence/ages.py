@@ -289,7 +289,7 @@ _ME = re.compile(
     r"^(?P<me>(?:(?:that|this|it)(?:['’]s| is) )?(?:me|I|ich|mina|moi|jag|jeg|minä|ik|yo|io))\b", re.IGNORECASE
 )
 _WITH = re.compile(
-    r",? (?:with|mit|koos|avec|con|com|med|met|z)\b(?! (?:about|around)).*\Z|"
+    r",? (?:with|mit|koos|avec|con|com|med|met|z)\b(?! (?:about|around))(?=\s+\w).*\Z|"
     r", (?:in|on|at|by|and|but|im|auf|am|bei|und|aber|ja|dans|sur|et|en|och|og|so|also|seega|donc) (?!\w+\Z).*\Z",
     re.IGNORECASE,
 )

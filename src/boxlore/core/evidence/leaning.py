@@ -288,8 +288,8 @@ def leaning_on(day: str, read: Callable[[str], DateReading]) -> Lean | None:
         reading = read(str(supposed))
         dates = _usable(reading)
         told = {edtf.text for edtf in dates}
-        if not dates or any(year != supposed.year and told == before for year, before in texts):
-            return None
+        if not dates or any(year != supposed.year and told & before for year, before in texts):
+            return None  # one that may be meant is not reckoned from the day: “the year the war ended”
         texts.append((supposed.year, told))
         is_asked = is_asked or bool(reading.ask) or reading.edtf is None
         far.append(_around([_far(supposed, edtf) for edtf in dates]))

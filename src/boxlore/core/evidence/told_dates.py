@@ -15,6 +15,7 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.asked_words import NOT_UNDERSTOOD
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
 from boxlore.core.evidence.claims import Claim, any_of, dated, of_item, weaker
 from boxlore.core.evidence.leaning import may_be_meant
@@ -56,6 +57,22 @@ def by_itself(claim: Claim, record: Record, view: StatementView, settings: Phras
         )
         if meant:
             yield any_of(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), day, list(meant))
+        elif (edtf := _beside_words(view.words, settings)) is not None:
+            yield dated(replace(claim, sure=Sure.GUESS), day, edtf)
+
+
+def _beside_words(words: str, settings: PhraseSettings) -> Edtf | None:
+    """The one date that stands between commas beside words that are not understood (“1919, when the boys came home”),
+    where those tell no other number, and no time before or after. It is asked about, and a guess until then."""
+    parts = words.split(", ")
+    read = [phrases.read(part, settings, KnownDates(this_year=LAST_YEAR)) for part in parts]
+    dates = [each.edtf for each in read if each.edtf is not None and not each.ask]
+    tokens = [token for part, each in zip(parts, read, strict=True) if each.edtf is None for token in lex(nfc(part))]
+    is_alone = len(parts) > 1 and len(dates) == len([each for each in read if each.edtf]) == 1
+    return dates[0] if is_alone and not any(token.is_any(_OTHER_TIMES) for token in tokens) else None
+
+
+_OTHER_TIMES = frozenset(("before", "after", "not", "or", "day", "number", "ordinal", "year", "doubt"))
 
 
 def _meant(words: str, settings: PhraseSettings) -> Sequence[Edtf]:
