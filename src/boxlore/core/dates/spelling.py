@@ -26,7 +26,7 @@ _LIKE_A_DAY = re.compile(
     r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZB]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!(?!(?:st|nd|rd|th)\b)\w)"
 )
 _HEARD = re.compile(r"(?<![\w.])b4(?=\s)")
-_MIXED = re.compile(r"b4\s|[0-9O](?:[a-zA-Z|]|(?<=[a-zA-Z|].))")
+_MIXED = re.compile(r"[0-9O](?:[a-zA-Z|]|(?<=[a-zA-Z|].))")
 """What both have in common, and little else has: a digit, or an O for one, beside a letter. It begins with the signs
 that it needs, to pass quickly over the others."""
 ORDINAL_O = re.compile(r"\do(?!\w)")
@@ -43,9 +43,10 @@ def as_meant(words: str) -> str:
 def as_typed(words: str) -> str:
     """The words with letters that look like digits as digits, in a year (`l938`, `19O8`) and in a day (`3O June`), and
     with a word for a digit that is heard as one (“b4 the war”)."""
+    if "b4 " in words:
+        words = _HEARD.sub("before", words)
     if not _MIXED.search(words):
         return words  # most
-    words = _HEARD.sub("before", words)
     words = _LIKE_LETTERS.sub(lambda match: _LETTERS[match[0]], words)
     days = _LIKE_A_DAY.sub(lambda match: match[0].translate(_LOOKALIKES), words)
     return _LIKE_A_YEAR.sub(_as_digits, days)
