@@ -284,6 +284,7 @@ AGES = [  # words, EDTF, a word of the question
     ("when Ruth was five and Mart was thirty", None, "do not go together"),
     ("when Ruth was five and Mart was here", None, None),
     ("when Ruth was five and Mart six", None, None),
+    ("Leida's 100th birthday", "2004-02-29", None),
     ("Ruth 7 or 8", None, "is between 30 December 1908 and 29 December 1910 meant?"),
     ("Ruth 7?? or 8", None, "is between 30 December 1908 and 29 December 1910 meant?"),
     ("Ruth 0 or 7", None, None),

@@ -4,7 +4,9 @@ An age is one number beside words of age, in any order; whatever else is said mu
 “she”, “he” or nobody is the one person in the picture; where several are, it is asked who.
 """
 
+import re
 from collections.abc import Callable
+from dataclasses import replace
 from functools import reduce
 from operator import or_
 from typing import NamedTuple
@@ -376,6 +378,18 @@ def birthday_in_year(tokens: list[Token]) -> str | None:
     year = int(years[0])
     is_one = first == last and first.year <= year and first.day <= month_length(year, first.month)
     return f"{year:04d}-{first.month:02d}-{first.day:02d}" if is_one else None
+
+
+def with_hundreds(tokens: list[Token], words: str) -> list[Token]:
+    """The tokens with a number of three digits as one that somebody's years may be: “her 100th birthday”."""
+    return [
+        replace(token, senses=(Sense("day", (int(told), 3)),)) if _HUNDREDS.fullmatch(told) else token
+        for token in tokens
+        for told in (words[token.start : token.end],)
+    ]
+
+
+_HUNDREDS = re.compile("1[01][0-9]|120")
 
 
 def with_birthdays(tokens: list[Token]) -> list[Token]:

@@ -19,7 +19,7 @@ import re
 from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages
+from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages, with_hundreds
 from boxlore.core.dates.ages_beside_parts import age_beside_a_part
 from boxlore.core.dates.ages_beside_words import (
     age_beside_words,
@@ -95,6 +95,7 @@ _ASKED = {
 _WITH_YEAR = frozenset(("year", "dates"))
 
 _NUMBERED_AGES = NUMBERS | {"years_old", "tens"}
+_OF_YEARS_OF_A_LIFE = frozenset(("birthday", "aged", "years_old"))
 _HEMISPHERES = frozenset(("south", "north"))
 _TOLD_OTHERWISE = AGE_WORDS | STAGES | _ASKED.keys() | _HEMISPHERES | _OF_YEARS | {"person"}
 """Kinds of words with which more than the grammar has to be asked."""
@@ -355,6 +356,8 @@ def _told_otherwise(
         return asks, tokens, context
     if "birthday" in kinds and "person" in kinds and (day := birthday_in_year(tokens)):
         return guarded(Outcome(standard.parsed(day)), context), tokens, context
+    if kinds & _OF_YEARS_OF_A_LIFE and (hundreds := with_hundreds(tokens, words)) != tokens:
+        tokens, kinds = hundreds, kinds | {"day"}
     told_of = bool(kinds & AGE_WORDS) or "person" in kinds or bool(context.narrator and _is_of_me(tokens, words))
     may_be_age = bool(kinds & _NUMBERED_AGES) and told_of
     if may_be_age and (outcome := of_age(tokens, words, context)):

@@ -349,6 +349,9 @@ class Grammar(Distances):
             mark = self._marks()
             kind = self.kinds[self.at]
         self._first_mark, self._last_mark = mark, 0
+        if kind == "unit" and self.kinds[self.at + 1] == "between" and self._is_of_several_or_an_event():
+            self.at += 1  # “the years between the wedding and the move”
+            kind = "between"
         if kind == "between":
             item = self._some_away() or self._between()  # “between ten and fifteen years before the war”
         elif kind in ("from", "since") and (spanned := self._from()) is not None:
@@ -376,6 +379,10 @@ class Grammar(Distances):
         if mark:
             item.mark(mark)
         return item
+
+    def _is_of_several_or_an_event(self) -> bool:
+        """Whether a unit here is of more than one, or an event of the family stands behind the word that follows."""
+        return str(self.senses[self.at].value).endswith("s") or self.kinds[self.at + 2] == "event"
 
     def _next_in_its_year(self) -> Expression:
         """“The following summer, 1933” is that summer; without its year it is told nowhere which it follows."""

@@ -4,7 +4,7 @@ Weddings and what is counted from them are in `anniversaries`.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
 from boxlore.core.dates.event_question import as_named
@@ -100,13 +100,18 @@ def _carried(event: Happened, told: str) -> str:
     """“Mum was expecting Linda”: all words up to the child's name, from where they begin; empty for other words. Of
     the narrator's own birth it may be “me”."""
     is_narrator = event.is_own and event.name.split(" ", 1)[0].casefold() not in OURS  # not “our Ruth's birth”
-    for name in (*sorted(event.people, key=len, reverse=True), *(_ME if is_narrator else ())):
+    for name in (*sorted(_with_article(event.people), key=len, reverse=True), *(_ME if is_narrator else ())):
         for phrase in (way.format(name) for way in WAYS["carried"]):
             match = re.search(rf"(?<!\w){re.escape(phrase)}(?!\w)", told) if phrase in told else None
             if match and match.start() < _NEAR_BY:
                 led = _LED.sub("", re.split(r"[,;.(]", told[: match.start()])[-1])
                 return led[_behind_what_is_dated(led) :].lstrip() + phrase
     return ""
+
+
+def _with_article(people: Iterable[str]) -> set[str]:
+    """`the twins` too."""
+    return {form for name in people for form in (name, f"the {name}")}
 
 
 def _behind_what_is_dated(words: str) -> int:

@@ -150,11 +150,11 @@ ENGLISH = Language(
         "last": "last|final|closing",
         "same": "taken that|taken the same|taken that same|taken earlier that|same|the same|that same|that very same|later that|later that same|later the same|earlier that|earlier the same|of the same",
         "as": "as",
-        "infant": "baby|infant|toddler|a wee baby|just a baby|a babe in arms",
+        "infant": "baby|infant|toddler|a wee baby|just a baby|a babe in arms|babies|toddlers|a toddler|a tot",
         "newborn": "newborn|new born|a newborn|just born|a new baby",
         "teenager": "teenager|a teenager|a teen|teenage|a teenage girl|a teenage boy|in the teens|in the teenage years|a young teenager",
         "at_school": "schoolgirl|schoolboy|a schoolgirl|a schoolboy|a schoolchild|at school|still at school|of school age",
-        "small": "little|small|a child|a kid|a little girl|a little boy|a small child|a small boy|a small girl|a wee boy|a wee girl|just a little girl|just a little boy",
+        "small": "little|small|a child|a kid|a little girl|a little boy|a small child|a small boy|a small girl|a wee boy|a wee girl|just a little girl|just a little boy|tiny|wee",
         "alive": "alive|still alive|living|still living|still with us|still around",
     },
     decades={
