@@ -121,3 +121,13 @@ def test_a_back_stands_under_its_front_where_more_is_picture_so() -> None:
     assert slot.stacked and filled([slot]) > 0.45
     ((slot,),) = compose([piece(1.3, 200, stacked=0.3)], A4)
     assert not slot.stacked
+
+
+def test_a_picture_of_few_pixels_is_no_larger_than_they_bear() -> None:
+    """Beside others, alone, and where its words run on."""
+    small = Piece(1.0, heights(100), most=30.0)
+    for photographs in ([piece(1.3, 100), small, piece(0.8, 100)], [small], [Piece(1.0, heights(9000), most=30.0)]):
+        slots = [slot for page in compose(photographs, A4) for slot in page]
+        assert all(slot.high <= photographs[slot.at].most + 1e-6 for slot in slots)
+    both = Piece(2.0, heights(2500), stacked=0.5, most=30.0)
+    assert all(slot.wide <= 60.0 + 1e-6 for page in compose([both], A4) for slot in page)

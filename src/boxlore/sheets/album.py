@@ -9,6 +9,7 @@ import re
 import tempfile
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, replace
+from math import inf
 from pathlib import Path
 from typing import Any
 
@@ -55,6 +56,10 @@ FULL_PAGE = 210.0
 """The width in millimetres of the paper for which a theme tells its margins: on a narrower one they are narrower."""
 LEAST_MARGIN = 8.0
 """Millimetres that a printer at home leaves white, and what a thumb needs (common practice, no source)."""
+
+LEAST_PPI, SMALLEST = 60, 30.0
+"""Pixels an inch below which a picture is coarse blocks (common practice, no source); and the least height in
+millimetres to which a picture of few pixels is printed all the same."""
 
 HEAD_SPACE = 5.0
 """Millimetres between a chapter's title and its first picture."""
@@ -160,8 +165,15 @@ def _pieces(
     for photo, record, words_high, title_high in rows:
         full, *briefer = (dict(zip(area.columns, high, strict=True)) for high in words_high)
         head = title_high + HEAD_SPACE if photo["chapter"] else 0.0
-        pieces.append(Piece(shape_of(record, shelf), full, head, stacked_shape_of(record, shelf), briefer))
+        stacked, most = stacked_shape_of(record, shelf), _most_high(record, shelf)
+        pieces.append(Piece(shape_of(record, shelf), full, head, stacked, briefer, most))
     return pieces
+
+
+def _most_high(record: Record, shelf: Shelf) -> float:
+    """How high a picture may be printed before its pixels are seen as blocks."""
+    path = shelf.front(record)
+    return max(SMALLEST, shelf.size(path)[1] / LEAST_PPI * 25.4) if path is not None else inf
 
 
 def _with_picture(

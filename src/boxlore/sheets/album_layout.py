@@ -20,7 +20,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from itertools import product
-from math import exp, log
+from math import exp, inf, log
 
 COLUMNS = 6
 MOST_TOGETHER = 6
@@ -49,6 +49,7 @@ class Piece:
     """A photograph to set: `shape` is its width divided by its height, `heights` the height of its words in so many
     columns, `head` that of the chapter's title where a chapter begins with it, else 0. `stacked` is its shape with its
     back under its front, 0 for one without a back to show; `briefer` the heights of its words cut shorter, and shorter.
+    `most` is the greatest height that its pixels bear.
     """
 
     shape: float
@@ -56,6 +57,7 @@ class Piece:
     head: float = 0.0
     stacked: float = 0.0
     briefer: Sequence[Mapping[int, float]] = ()
+    most: float = inf
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,7 +155,9 @@ class _Way:
     def _tried(self, at: int) -> Piece:
         piece = self.pieces[at]
         heights = (piece.heights, *piece.briefer)[min(self.brief, len(piece.briefer))]
-        return Piece(piece.stacked if self.piles(at) else piece.shape, heights, piece.head)
+        if self.piles(at):
+            return Piece(piece.stacked, heights, piece.head, most=piece.most * piece.shape / piece.stacked)
+        return Piece(piece.shape, heights, piece.head, most=piece.most)
 
     def piles(self, at: int) -> bool:
         """Whether the back of this photograph stands under its front."""
@@ -197,7 +201,7 @@ def compose(pieces: Sequence[Piece], area: Area) -> list[list[Slot]]:
 
 def _flowing(piece: Piece, at: int, area: Area) -> Slot:
     """A photograph with more words than its page has room for: the picture above, the words under it and on."""
-    high = min(area.wide / piece.shape, (area.high - piece.head) * 0.62)
+    high = min(area.wide / piece.shape, (area.high - piece.head) * 0.62, piece.most)
     return Slot(at, 0.0, 0.0, high * piece.shape, high, area.wide, flows=True)
 
 
@@ -278,9 +282,10 @@ def _measured(members: Sequence[Piece], first: int, row: Row, area: Area) -> _Se
     head, shapes = members[0].head, tuple(piece.shape for piece in members)
     room = area.high - head
     if row[0].beside:
-        most = min(area.width(row[0].picture) / shapes[0], room)
+        most = min(area.width(row[0].picture) / shapes[0], room, members[0].most)
         return _Set(row, first, shapes, most, 0.0, members[0].heights[row[0].beside], head)
-    most = min(room, *(area.width(cell.picture) / shape for cell, shape in zip(row, shapes, strict=True)))
+    wide = (area.width(cell.picture) / shape for cell, shape in zip(row, shapes, strict=True))
+    most = min(room, *wide, *(piece.most for piece in members))
     words = max(piece.heights[cell.picture] for cell, piece in zip(row, members, strict=True))
     return _Set(row, first, shapes, most, area.gap + words, 0.0, head)
 
