@@ -495,7 +495,9 @@ class Grammar(Distances):
             return Expression("between", item.parts)
         if item.kind != "one" or self.kinds[self.at + 1] not in ENDS:
             return item
-        if kind in _BEHIND or (kind in _AT_LIMITS and self.kinds[self.at + 1] == ""):  # “1938, postmark”
+        if kind in _BEHIND or (
+            kind in _AT_LIMITS and self.kinds[self.at + 1] == "" and self.senses[self.at].value != "ahead"
+        ):  # “1938, postmark”
             self.at += 1
             limit = Expression(_LIMIT_OF[kind], item.parts, beside="behind" if kind in _OPEN_BEHIND else "")
             if self.kinds[self.at] == "doubt" and self.at + 1 == self.count:  # “from 1960 onwards, I should think”

@@ -135,12 +135,13 @@ FINER: dict[str, tuple[str, object]] = {
     "couple": ("few", "couple"), "second_morrow": ("morrow", "second"),
     "following": ("after", "next"), "either_following": ("after", "perhaps"),
     "newborn": ("infant", "newborn"), "teenager": ("small", "teenager"), "at_school": ("small", "at_school"),
+    "by_then": ("at_latest", "ahead"),
     "just_turned": ("birthday", "just"), "exchange": ("numbered", "exchange"), "plate": ("numbered", "plate"),
 }  # fmt: skip
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it; “should be”
-corrects what stands before it, and alone is doubt; “more like” corrects it with doubt; “just before” a date is not
-long before it, a couple of years are fewer than a few; a telephone's number may stand behind a name, and a car's
-behind letters."""
+corrects what stands before it, and alone is doubt; “by” is a limit only of what stands behind it; “more like”
+corrects it with doubt; “just before” a date is not long before it, a couple of years are fewer than a few; a
+telephone's number may stand behind a name, and a car's behind letters."""
 
 BEYOND = {"or_earlier": "beyond_earlier", "or_later": "beyond_later"}
 """Kinds of words for what is before a date or after it, and of the same without “or” (“earlier”)."""
