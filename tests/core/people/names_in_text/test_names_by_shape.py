@@ -97,7 +97,7 @@ NONE = [
     "The Octagon under snow", "With Rangitoto in the background", "Gutshaus Sagadi im Winter", "Dredge Tewera at noon",
     "Moeraki and Kurow", "Moeraki and Kurow, seen by air", "Seen near Moeraki, noon", "Monumento a Garibaldi",
     "Mosgiel woollen mill", "Puhoi (pub)", "Te Anau", "Bonnie, our Shetland pony", "Pirita rand",
-    "Lambing on the Taieri plain",
+    "Lambing on the Taieri plain", "Auf der Heide im Herbst",
     "Photographed by Burton Brothers",
     "Hudson's chocolate factory",
     "A bust of Robert Burns on the bookcase", "Lõke paistis üle lahe", "Uncle Street",
