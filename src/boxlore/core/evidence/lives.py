@@ -99,27 +99,33 @@ _IN_A_FRAME = re.compile(
 """Who is in a picture within the picture need not have been there, nor have lived (words of ours, no source)."""
 
 
-def _is_denied(record: Record, shown: PersonShown, person: Person) -> bool:
-    """Whether somebody as sure says that it is not this one (“it is not Salim Haddad, it is Jorge”)."""
-    names = "|".join(re.escape(fold(name)) for name in sorted({person.name, *person.forms}))
-    denial = re.compile(
-        rf"\b(?:not|isn't|wasn't|nicht|kein|mitte|pole|pas|no es|non e|inte|ikke|niet|ei ole) (?:{names})\b"
-    )
+_DENIED = re.compile(r"\b(?:not|isn't|wasn't|nicht|kein|mitte|pole|pas|no es|non e|inte|ikke|niet|ei ole) (?P<who>.+)")
+
+
+def _denied(record: Record) -> list[tuple[PersonShown, str]]:
+    """Who says that somebody is not in a picture (“it is not Salim Haddad, it is Jorge”), and what follows on that."""
+    said = ((shown, _DENIED.search(fold(shown.told.words))) for shown in record.shown())
+    return [(shown, match["who"]) for shown, match in said if match]
+
+
+def _is_denied(denied: Iterable[tuple[PersonShown, str]], shown: PersonShown, person: Person) -> bool:
+    """Whether somebody as sure says that it is not this one."""
+    names = tuple(fold(name) for name in (person.name, *person.forms))
     return any(
         other.person != shown.person
         and SURENESS[other.told.sure] >= SURENESS[shown.told.sure]
-        and denial.search(fold(other.told.words))
-        for other in record.shown()
+        and any(re.match(rf"{re.escape(name)}\b", who) for name in names)
+        for other, who in denied
     )
 
 
 def clues_of_picture(record: Record, people: Registry, deaths: Collection[str]) -> Iterator[Claim]:
     """That whoever is in a picture was born, and had not died if the day of the death is one of `deaths`, those
     that are told."""
-    day = of_item(record.id)
+    day, denied = of_item(record.id), _denied(record)
     for shown in record.shown():
         person = people.get(shown.person)
-        if person is None or _IN_A_FRAME.search(shown.told.words) or _is_denied(record, shown, person):
+        if person is None or _IN_A_FRAME.search(shown.told.words) or _is_denied(denied, shown, person):
             continue
         claim = replace(told(shown.told, ""), sure=shown.sure)
         yield replace(
