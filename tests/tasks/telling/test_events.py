@@ -21,7 +21,7 @@ from boxlore.tasks.telling.events import (
 )
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.time_line import source_words, time_line
-from boxlore.tasks.telling.understanding import NOTHING_AROUND, Understanding
+from boxlore.tasks.telling.understanding import NOTHING_AROUND, Around, Understanding
 
 BY_LEIDA = Telling(source=Source(Said.NARRATOR, "Leida Tamm"))
 TOLD = ("the summer after the christening", "the year after the christening", "two years before we moved")
@@ -163,3 +163,17 @@ def test_a_slip_of_a_told_event_is_asked_about(collection: Collection) -> None:
     assert read.ask == "“the day after the cristening”: is “the day after the christening” meant?"
     assert understanding.date("the day before the christenign", NOTHING_AROUND)[0].choices == ("1931-05-02",)
     assert understanding.date("the day after the flod", NOTHING_AROUND)[0].choices == ()
+
+
+def test_whose_oma_an_event_tells_is_asked_where_somebody_tells(collection: Collection) -> None:
+    teller = Teller(collection)
+    act = collection.act("a narrator")
+    ruth = act.new(Kind.PERSON)
+    act.state(ruth, "name", "Ruth Tamm")
+    act.done()
+    add_event(teller, "Oma was born", "9 July 1908", BY_LEIDA, kind="birth")
+    understanding = Understanding(collection)
+    alone, _ = understanding.date("when Oma was six", NOTHING_AROUND)
+    told, _ = understanding.date("when Oma was six", Around(narrator=ruth.id))
+    assert alone.edtf is not None and alone.edtf == told.edtf and alone.edtf.text == "[1914-07-09..1915-07-08]"
+    assert (alone.ask, told.ask) == (None, "“when Oma was six”: is Oma meant?")

@@ -25,6 +25,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.person import Person, Registry, known_names
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.people.who_is_meant import ByName, by_name, known_by, named_in, the_one
+from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, said_in_all
@@ -160,11 +161,13 @@ class Understanding:
     def known(self, words: str, around: "Around") -> phrases.KnownDates:
         """The births and events that these words lean on (`when Ruth was five`, `when I was six`, `on her 21st`); a
         birth of a name that several have is left out, and of several events it is asked which."""
-        people, happened = with_lives(self._collection.people(), all_events(self._collection))
+        registry = self._collection.people()
+        people, happened = with_lives(registry, all_events(self._collection))
         births: dict[str, set[str]] = {}
         deaths: dict[str, set[str]] = {}
         for person in people.values():
-            _add_life(person, {person.name, *person.forms, *person.calls}, births, deaths)
+            if person.id in registry or not around.narrator or not own_relation(person.name):
+                _add_life(person, {person.name, *person.forms, *person.calls}, births, deaths)  # else whose “Oma”?
         for name in list(births):
             if form := dative(name, self._collection.settings.language):  # `Вере 5 лет`
                 births.setdefault(form, set()).update(births[name])
