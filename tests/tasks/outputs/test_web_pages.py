@@ -45,7 +45,7 @@ def test_the_family_sees_more_and_machines_do_not(opened, tmp_path: Path) -> Non
     linked = wedding.split("ld+json")[1].split("</script>")[0]
     assert "Helmi Tamm" in linked and "Leida" not in linked
     assert "cracked across the lower left corner" in wedding
-    assert wedding.index("cracked across") < wedding.index("<img")
+    assert wedding.index("<img") < wedding.index("cracked across"), "the care note stands at the end"
 
 
 def test_two_runs_are_the_same_bytes(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
