@@ -16,7 +16,7 @@ from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, Said, Source, Sure
-from boxlore.core.wording.catalogue import ENGLISH
+from boxlore.core.wording.catalogue import ENGLISH, say_in
 
 LEIDA = Source(Said.NARRATOR, "leida")
 
@@ -241,6 +241,18 @@ DATES = [
 @every_row(("words", "edtf", "wanted"), DATES)
 def test_the_words_as_told_come_first(words: str, edtf: str, wanted: str) -> None:
     assert captions.date_line(record(date=date(words, edtf))) == wanted
+
+
+def test_a_date_told_in_another_language_is_said_in_that_of_the_caption_too() -> None:
+    """In an album in German, say; figures, and what is the same in both, stand once."""
+    german = Style(dates=FamilyWay("de"), say=say_in("de"))
+    for words, edtf, wanted in (
+        ("about 1871", "1871~", "about 1871 (etwa 1871)"), ("1920", "1920", "1920"),
+        ("April 1912", "1912-04", "April 1912"), ("long ago", "", "long ago"),
+    ):  # fmt: skip
+        made = record(date=date(words, edtf))
+        assert captions.date_line(made, german) == wanted
+        assert captions.date_line(made, Style(dates=FamilyWay())) == words
 
 
 def place(words: str, city: str, country: str = "Estonia") -> StatementView:

@@ -336,6 +336,8 @@ def _with_note(words: str, note: str, say: Say) -> str:
 
 def _date_told(view: StatementView, style: Style) -> str:
     words, shown = bare(view.words), date_words(view.date, style)
+    if style.is_family and _is_in_another_language(view, style.say) and not set(_plain(shown)) <= set(_plain(words)):
+        return f"{words} ({shown})"
     limit = left_out(view.date.edtf.text) if view.date and view.date.edtf else ""
     ways = (shown, date_words(DateReading.from_edtf(limit), style)) if limit else (shown,)
     return words if any(_says(words, way) for way in ways) else f"{words} ({shown})"
@@ -354,6 +356,12 @@ def date_words(date: DateReading | None, style: Style = PLAIN) -> str:
     if date is None or date.edtf is None:
         return ""
     return family_display(date.edtf, style.dates) if style.dates else date.display
+
+
+def _is_in_another_language(view: StatementView, say: Say) -> bool:
+    """Whether words are told in another language than that of our own words; figures alone are in none."""
+    told, ours = (tag.partition("-")[0].lower() for tag in (view.language, say.language))
+    return bool(told) and told != ours and any(map(str.isalpha, view.words))
 
 
 _NUMBER = re.compile(r"\d+")
