@@ -90,6 +90,7 @@ LEANING = [  # words, the date, what is asked
     ("the year between the wedding and the move", "1953-02-07/1958-03", "“We moved to Port Chalmers” meant?"),
     ("the year between 1950 and 1952", None, "is between 1950 and 1952 meant?"),
     ("when Mary was expecting the twins", "1955-02/1955-11", None),
+    ("James, shortly before his death", "[1949-07-03~..1949-08-02~]", "is “Grandfather James died” meant?"),
     ("the Monday before we moved", "[1958-02-24,1958-03-03,1958-03-10,1958-03-17,1958-03-24]", "“We moved to Port"),
     ("the weekend after we moved", None, "we moved”: when was that?"),
     ("the weekend after the wedding", "1953-02-07/1953-02-08", "“Tom and Mary Rourke were married” meant?"),

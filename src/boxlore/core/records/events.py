@@ -142,6 +142,7 @@ def meant_by(
         _add(loose, _perhaps(event, people, told), pieces, event.edtf, event.name)
         if perhaps_kin:
             _add(loose, _ways(event, people, "", loosely), pieces, event.edtf, event.name)
+            _add(loose, _perhaps(event, people, loosely), pieces, event.edtf, event.name)
             for after in followed(_happened(event, people, "", loosely), words):
                 _add(loose, (*after.sure, *after.perhaps), pieces, after.edtf, after.name)
         for after in followed(_happened(event, people, narrator, told), words):
@@ -289,11 +290,15 @@ def _perhaps(event: FamilyEvent, people: Mapping[str, Person], told: _Told) -> I
     """The phrases that may mean this event, or something else that somebody did (“when Arthur fell”)."""
     if ways := _ways_told(PERHAPS.get(event.kind, ()), told.all):
         yield from (way.format(name) for name in _joined(_called(event, people, told)) for way in ways)
-    pronouns = told.all & _PRONOUNS
-    if pronouns and (ways := _ways_told(WAYS.get(event.kind, ()), told.all)) and _joined(_called(event, people, told)):
-        yield from (way.format(pronoun) for pronoun in sorted(pronouns) for way in ways)
+    pronouns, owners = sorted(told.all & _PRONOUNS), sorted(told.all & _HERS)
+    if not (pronouns or owners) or not _joined(_called(event, people, told)):
+        return
+    yield from (way.format(who) for who in pronouns for way in _ways_told(WAYS.get(event.kind, ()), told.all))
+    yield from (f"{owner} {noun}" for owner in owners for noun in _NOUNS.get(event.kind, ()))
 
 
+_HERS = frozenset("his her their".split())
+_NOUNS = {"birth": ("birth",), "death": ("death",), "marriage": ("wedding", "wedding day", "marriage")}
 _PRONOUNS = frozenset(
     "he she they er sie il elle ils elles hij zij ze han hun hon de hän he ta tema nad он она они on ona oni viņš viņa "
     "jis ji".split()
