@@ -19,9 +19,16 @@ _MARCH = re.compile(
     r"march (?:in|of|on|through|from|to|past)\b",
     re.IGNORECASE,
 )
-_NAMED = re.compile(r"(?:(?:Ott|Ago|Marta|Augusta|Maja|Helmi|Touko|Liepa)(?: |, )|(?i:крещение),? )(?P<year>\d{4})\W*")
-"""`Ott 1931`: months of languages that write them small, as given names are written; and a feast whose name is that of
-something in a family too: Epiphany, and a baptism."""
+_NAMED = re.compile(
+    r"(?:(?:Ott|Ago|Marta|Augusta|Maja|Helmi|Touko|Liepa)(?: \d\d?)?(?: |, )|Mai \d\d?, |(?i:крещение),? )"
+    r"(?P<year>\d{4})\W*"
+)
+"""`Ott 1931`, `Marta 5, 1938`: months of languages that write them small, as given names are written, and perhaps an
+age; and a feast whose name is that of something in a family too: Epiphany, and a baptism."""
+_AGED = re.compile(
+    r"[^\W\d_]+,? \d\d?,? ?(?:yrs?|y\.?o|years?(?: old)?|v|vuotta|aastane|ans|Jahre|år)\b\.?,? (?P<year>\d{4})\W*"
+)
+"""`Jan 4 yrs, 1938`: somebody of that name and age."""
 
 _BEGINS_A_NAME = frozenset("OAMHTLКк")
 """The first letters of these: most words begin with another one, and are not looked at further."""
@@ -39,6 +46,8 @@ _FOUNDED = re.compile(r"(?:Est|Estd|Estab|Established)\.? \d{4}\W*")
 """`Est. 1887`: of a firm; what is estimated is written small, or all in capitals in tree files."""
 _TEAM = re.compile(r"\b\d+(?:st|nd|rd|th) XI\b")
 """`1st XI 1938`: a team of eleven, and hardly November, since nobody writes an ordinal before a Roman month."""
+_SEA_OR_SEVEN = re.compile(r"\b(?:(?:el|al|del|no|ao) mar|(?:les|aux|à|nous) sept)\b(?!\.)", re.IGNORECASE)
+"""`en el mar, 1938`, `à sept ans 1938`: a month in a language that gives months no article; with a stop it is short."""
 _CLOCK = re.compile(
     r"\b(?:at|kell|klo|kello|kl\.?|alle|ore|a las|às|o godz\.?|plkst\.?) (?P<time>(?:[01]\d|2[0-3])[0-5]\d)(?!\d)",
     re.IGNORECASE,
@@ -99,15 +108,23 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
         month = text[5:7]
         if month == "03" and edtf.kind == "date" and _MARCH.search(told):
             return _asked((text[:4], text), context)
+        if month in _OF_SEA_OR_SEVEN and _SEA_OR_SEVEN.search(told):
+            return _asked((text[:4], text), context)
         if month == "11" and _TEAM.search(told):
             return _asked((text[:4], text), context)
         if len(text) == _A_DAY and told[0].isalpha() and told[-1].isdigit() and _YEAR_BEFORE_A_NUMBER.fullmatch(told):
             return _asked((text[:7], text), context)
-        everyday = _EVERYDAY.get(context.language) if len(text) == _A_MONTH else None
-        if everyday and not everyday.isdisjoint(_WORDS.findall(told.casefold())):
-            return _asked((text[:4], text), context)
         if told[0] in _BEGINS_A_NAME and (named := _NAMED.fullmatch(told)):
             return _asked((text, named["year"]), context)
+        if told[-1].isdigit() and len(text) == _A_DAY and (aged := _AGED.fullmatch(told)):
+            return _asked((aged["year"], text), context)
+    everyday = _EVERYDAY.get(context.language) if "-" in text else None
+    if (
+        everyday
+        and not everyday.isdisjoint(_WORDS.findall(told.casefold()))
+        and (len(text) == _A_MONTH or (not _A_DATE_ALONE.fullmatch(told) and _is_month_of(everyday, told)))
+    ):
+        return _asked((_A_YEAR.findall(text)[0], text), context)
     year = text[:4]
     clock = _CLOCK.search(told) if not told.endswith(year) and year in told else None
     if clock and clock["time"] == year:
@@ -115,7 +132,18 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     return outcome
 
 
+def _is_month_of(everyday: frozenset[str], told: str) -> bool:
+    """Whether each word for a month is one of every day: no “14. Mai des Jahres 1931”."""
+    months = [told[token.start : token.end].casefold() for token in lex(told) if token.is_any(_MONTH)]
+    return everyday.issuperset(months)
+
+
+_MONTH = frozenset(("month",))
 _A_MONTH = len("1948-10")
+_OF_SEA_OR_SEVEN = frozenset(("03", "09"))
+_A_DATE_ALONE = re.compile(r"\d\d? [^\W\d_]+ \d{4}")
+"""`5 out 1948`: a day, a month and a year, and nothing else."""
+_A_YEAR = re.compile(r"\d{4}")
 
 
 def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
