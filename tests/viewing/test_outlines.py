@@ -33,6 +33,7 @@ def hand(keeper: Keeper) -> OutlinesByHand:
             hand.add()
         else:
             taken.append(touch.do)
+            return  # what is shown from now on is shown by whoever waits for this
         keeper.showing.show_sheet(hand.scan, "sheet", hand.now, [])
 
     taken: list[str] = []
