@@ -14,11 +14,14 @@ from boxlore.core.fields.pictures import FILE_WORDS, SHOWS_WORDS, FileFacts, Sho
 from boxlore.core.people.consent import make_consent
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
-from boxlore.tasks.archive.names_asked import MOST_SAID, left_out
+from boxlore.tasks.archive.names_asked import MOST_SAID, left_out, look_for_names
+from boxlore.tasks.archive.transfer_context import things_told
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.people.registry import consent, find_person, still_hidden
+from boxlore.tasks.telling.events import add_event
+from boxlore.tasks.telling.statements import Teller, Telling
 
 FIRST, SECOND = Selection(items=("TRA-0001",)), Selection(items=("TRA-0002",))
 
@@ -115,6 +118,39 @@ def test_where_a_collection_is_only_read_answers_hold_as_they_stand_in_the_table
         answer(home, "hide")
         assert len(left_out(collection, To.OUTSIDE)) == 1 and not any(stories(collection))
         assert [row["Answer"] for row in rows(home)] == ["hide"] * 2
+
+
+def test_what_is_no_item_is_answered_in_the_table_of_a_collection_that_is_only_read(home: Path) -> None:
+    with open_collection(home) as collection:
+        act = collection.act("told")
+        act.state(sailed := act.new(Kind.EVENT), "name", "when Helmi sailed")
+        act.done()
+    with open_collection(home, write=False) as collection:
+        left_out(collection, To.OUTSIDE)
+        (asked,) = (row for row in rows(home) if row["Number"] == "the collection")
+        assert (asked["Where"], asked["Words"]) == ("event name", "when [Helmi] sailed")
+        assert not things_told(collection, seen_by(collection, To.OUTSIDE), Kind.EVENT)[sailed.id]
+        answer(home, "not that person")
+        assert things_told(collection, seen_by(collection, To.OUTSIDE), Kind.EVENT)[sailed.id]
+        answer(home, "hide")
+        assert not things_told(collection, seen_by(collection, To.OUTSIDE), Kind.EVENT)[sailed.id]
+
+
+def test_an_event_of_long_ago_is_asked_about_as_little_as_its_picture(collection: Collection) -> None:
+    """By the date of the pictures that it is told of, or by its own."""
+    teller, (first, second) = Teller(collection), (Subject(Kind.ITEM, ident) for _, ident in collection.store.items())
+    teller.tell(first, "date", "1890", Telling())
+    teller.tell(first, "occasion", "Christening of Helmi", Telling())
+    add_event(teller, "when Marta sailed", "1871", Telling())
+    add_event(teller, "when Liis sailed", "1971", Telling())
+    asked = [naming.words for naming in look_for_names(collection).namings if naming.field == "event name"]
+    assert asked == ["when Liis sailed"]
+    teller.tell(second, "occasion", "Christening of Helmi", Telling())
+    namings = look_for_names(collection).namings
+    asked = [naming.words for naming in namings if naming.field in ("event name", "occasion")]
+    assert asked == ["Christening of Helmi", "when Liis sailed"]
+    alike = [len(place.every) for naming in namings for place in naming.places]
+    assert 2 in alike, "the event and the second picture are one question"
 
 
 def test_where_no_table_can_be_written_the_places_are_said(home: Path) -> None:

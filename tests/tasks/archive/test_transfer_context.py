@@ -17,7 +17,7 @@ from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.sittings import RECORDING_WORDS, RecordingFacts
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
-from boxlore.tasks.archive.names_asked import look_for_names
+from boxlore.tasks.archive.names_asked import look_for_names, names_asked, write_names_found
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.transfer import transfer
@@ -189,3 +189,71 @@ def test_an_offer_says_what_would_come_in_the_closed_part(small_family: Path, tm
     assert access["TRA-0002"].startswith("Closed until 2060-01-01 by those who gave it. It would come in the closed")
     page = (tmp_path / "offer/offer.html").read_text("utf-8")
     assert all(words in page for words in access.values()) and "this part" not in page
+
+
+def own_search(folder: Path) -> str:
+    """All that stands in the files of a folder, and what they are called."""
+    files = [path for path in folder.rglob("*") if path.is_file()]
+    return "\n".join(f"{path.name}\n{path.read_bytes().decode('utf-8', 'replace')}" for path in files)
+
+
+UNKNOWN = ("Zelda Quillfeather", "Oswin Brannock", "Helmi", "Tilde Pobjoy", "Fiona Garside", "Hazel Umpleby")
+"""One in each place, told nowhere else: of an occasion and its event, and of a place, an event, how a thing was made,
+when it was, and a sleeve."""
+
+
+def test_an_unknown_name_that_is_hidden_is_in_no_file_of_the_open_part(bare: Callable[[int], Path]) -> None:
+    """By a search of the test's own. Of events and places of the family's too, which no item uses."""
+    folder = bare(1)
+    with open_collection(folder) as collection:
+        teller, here = Teller(collection), item(collection)
+        teller.tell(here, "occasion", f"Christening of {UNKNOWN[0]}", Telling())
+        for field, words in (
+            ("place", f"{UNKNOWN[1]}’s farm"),
+            ("process", f"tinted by {UNKNOWN[3]}"),
+            ("date", f"the year {UNKNOWN[4]} was born"),
+            ("enclosure", f"sleeve from {UNKNOWN[5]}"),
+        ):
+            teller.tell(here, field, words, Telling())
+        act = collection.act("the family’s own")
+        act.state(act.new(Kind.EVENT), "name", "when Helmi sailed")
+        act.state(act.new(Kind.EVENT), "name", "the Alexandra flood")
+        act.state(act.new(Kind.PLACE), "name", "Helmi’s hut")
+        act.state(act.new(Kind.PLACE), "name", "Port Chalmers")
+        act.done()
+        answer_all(collection, "hide")
+        assert {row["Number"] for row in found(folder)} == {"TRA-0001", "the collection"}
+        transfer(collection, folder.parent / "hidden")
+        written = own_search(folder.parent / "hidden/open")
+        assert [name for name in UNKNOWN if name in written] == []
+        assert "the Alexandra flood" in written and "Port Chalmers" in written
+        closed = own_search(folder.parent / "hidden/closed")
+        assert [name for name in UNKNOWN if name not in closed] == []
+        answer_all(collection, "may be named")
+        transfer(collection, folder.parent / "named")
+        written = own_search(folder.parent / "named/open")
+        assert [name for name in UNKNOWN if name not in written] == []
+        assert "when Helmi sailed" in written and "Helmi’s hut" in written
+        (event,) = (
+            about for about in collection.store.subjects(Kind.EVENT) if about[1][0][0].words.endswith(UNKNOWN[0])
+        )
+        assert event[0] in written, "the event did not follow its occasion"
+
+
+def found(folder: Path) -> list[dict[str, str]]:
+    with open(folder / "names-found.csv", encoding="utf-8-sig", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def answer_all(collection: Collection, words: str) -> None:
+    """Answer every question of the table, and take the answers; nothing is asked then that was answered."""
+    write_names_found(collection, names_asked(collection))
+    rows = [row | {"Answer": words if row["Key"] else ""} for row in found(collection.folder)]
+    with open(collection.folder / "names-found.csv", "w", encoding="utf-8", newline="") as file:
+        out = csv.DictWriter(file, rows[0].keys())
+        out.writeheader()
+        out.writerows(rows)
+    assert names_asked(collection).taken
+    assert not names_asked(collection).taken
+    write_names_found(collection, names_asked(collection))
+    assert {row["Answer"] for row in found(collection.folder) if row["Key"]} == {words}

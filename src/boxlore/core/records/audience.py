@@ -59,7 +59,7 @@ closed for 100 years from Leida's birth, and, since nobody told when Con was bor
 noted: the later holds.
 """
 
-from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from dataclasses import field as starts
 from datetime import date
@@ -84,6 +84,7 @@ from boxlore.core.records.item_record import (
     every_told,
 )
 from boxlore.core.records.name_answers import FINISHED, MADE_BY, Decided
+from boxlore.core.records.told_nowhere import where_told
 from boxlore.core.records.withheld import NOBODY, Withheld
 from boxlore.core.statements import Kind, Said, Source, Statement, Subject, day_in, day_of
 
@@ -161,8 +162,9 @@ class Recipient:
 
     def may_be_told(self, statement: StatementView, about: Subject) -> bool:
         """Whether one statement about a thing may go to the recipient. One about a marker is asked of its item."""
-        item = about.id if about.kind is Kind.ITEM else ""
-        return about.id not in self.withheld.people and self._passes(statement, self.own_audiences(about), item)
+        item, where = where_told(about, statement.field)
+        passes = self._passes(statement, self.own_audiences(about), item, where)
+        return about.id not in self.withheld.people and passes
 
     def may_have_row(
         self, about: Subject, field: str, words: str, audience: str, beside: Collection[str], kept: Sequence[str]
@@ -192,24 +194,30 @@ class Recipient:
             return not source.ref
         return self.may_read(source.ref)
 
-    def without_names(self, statement: StatementView) -> StatementView:
-        """The statement without the name of who says it, if that may not be told; that a narrator does, say, stays.
+    def without_names(self, statement: StatementView, about: Subject) -> StatementView:
+        """The statement about a thing without the name of who says it, if that may not be told.
 
-        A language whose private tag names somebody is left out. Words of a place stay without what they were read as,
-        if that has a name which may not be told: a family's own place has several names. So do words of a date that
-        lean on a life or an event (“when Liisi was five”), where such a date is kept.
+        That a narrator does, say, stays. A language whose private tag names somebody is left out. Words of a place stay
+        without what they were read as, if that has a name which may not be told: a family's own place has several
+        names. So do words of a date that lean on a life or an event (“when Liisi was five”), where such a date is kept.
         """
         if self._leans_on_what_is_kept(statement):
-            return self.without_names(replace(statement, value=None, asks=True))
+            return self.without_names(replace(statement, value=None, asks=True), about)
         if "x-" in statement.language and not self.may_read(statement.language):  # RFC 5646, 2.2.7: private words
-            return self.without_names(replace(statement, language=""))
-        if not self.may_read(_called(statement)):
-            return self.without_names(replace(statement, value=None))
+            return self.without_names(replace(statement, language=""), about)
+        if not self._may_have_place(statement, about):
+            return self.without_names(replace(statement, value=None), about)
         if not self.may_name_source(statement):
             known = statement.source.said is Said.NARRATOR and statement.said_by
             return replace(statement, **({"said_by": ""} if known else {"source": Source(statement.source.said)}))
         said_by = self._name_of(statement.source.ref, statement.said_by)
         return statement if said_by == statement.said_by else replace(statement, said_by=said_by)
+
+    def _may_have_place(self, statement: StatementView, about: Subject) -> bool:
+        """Whether the place that words were read as may be told by its names."""
+        called, (item, where) = _called(statement), where_told(about, statement.field)
+        is_strange = self.strangers is not None and self.strangers.are_named(called, item, where)
+        return not is_strange and self.may_read(called)
 
     def _leans_on_what_is_kept(self, statement: StatementView) -> bool:
         is_read = statement.date is not None and not statement.confirmed  # else the keeper has said that it is so
@@ -272,12 +280,15 @@ class Recipient:
             return without_worked_out(record)  # nobody is withheld, and nobody unknown is told of anywhere
         if not self.may_see_kept(record.audiences):
             return self._closed(record)
+        about = Subject(Kind.ITEM, record.id)
         views_by_field = {
-            name: tuple(self.without_names(view) for view in views if self._passes(view, record.audiences, record.id))
+            name: tuple(
+                self.without_names(view, about) for view in views if self._passes(view, record.audiences, record.id)
+            )
             for name, views in record.told.items()
         }
         people = tuple(
-            replace(shown, name=self._name_of(shown.person, shown.name), told=self.without_names(shown.told))
+            replace(shown, name=self._name_of(shown.person, shown.name), told=self.without_names(shown.told, about))
             for shown in record.people
             if self._may_show(shown, record)
         )
@@ -289,7 +300,9 @@ class Recipient:
             undecided=tuple(self._conflicts(record, record.undecided)),
             not_known=frozenset(name for name in record.not_known if self.may_see_kept(record.audiences, name)),
             asked=tuple(
-                self.without_names(view) for view in record.asked if self._passes(view, record.audiences, record.id)
+                self.without_names(view, about)
+                for view in record.asked
+                if self._passes(view, record.audiences, record.id)
             ),
             found_in=record.found_in if self._may_have(record, "found_in", record.found_in, FOUND_IN) else "",
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
@@ -303,6 +316,18 @@ class Recipient:
     def namings(self, record: Record) -> Iterator[Naming]:
         """Every place of a record, each once, that names someone withheld or shows someone who may not be shown."""
         yield from dict.fromkeys(self._namings(record))
+
+    def names_unknown(self, about: Subject, views: Iterable[StatementView]) -> Iterator[Naming]:
+        """Where what is told of a thing that is no item names somebody of whom nothing is known: what `may_be_told`
+        leaves out for that, and can be answered."""
+        strangers = self.strangers
+        if strangers is None or about.id in self.withheld.people:
+            return
+        for view in views:
+            item, where = where_told(about, view.field)
+            for text in (view.words, _called(view)) if self.may_see_audience(view.audience) else ():
+                if unknown := strangers.named_in(text, item, where):
+                    yield Naming(where, view.words, frozenset(), text=text, unknown=unknown)
 
     def may_read_of(self, naming: Naming) -> bool:
         """Whether the words of a naming may go: all whom they name may be named, and only what shows them may not."""
@@ -362,7 +387,7 @@ class Recipient:
         if strangers is None or strangers.unknown is not None:
             return strangers is not None  # told of another item, they may stand in any words
         told = (*every_told(record), *(shown.told for shown in record.people))
-        words = [(view.words, view.field) for view in told]
+        words = [(text, view.field) for view in told for text in (view.words, _called(view))]
         words += [(record.found_in, FOUND_IN), (_labels(record), MARK)]
         if any(strangers.are_named(text, record.id, where) for text, where in words):
             return True
@@ -395,13 +420,13 @@ class Recipient:
         """Whether words of that audience may go to the recipient, as far as that alone decides."""
         return may_see(audience, self.to, self.on_day)
 
-    def _passes(self, view: StatementView, audiences: Sequence[str], item: str) -> bool:
+    def _passes(self, view: StatementView, audiences: Sequence[str], item: str, where: str = "") -> bool:
         return (
             self.may_see_audience(view.audience)
             and self.may_see_kept(audiences, view.field)
             and view.meant not in self.withheld.people
             and not self._is_stranger(view, item)
-            and self.may_read(view.words, item, view.field)
+            and self.may_read(view.words, item, where or view.field)
             and not self._kin_told(view, item)
         )
 
@@ -426,7 +451,9 @@ class Recipient:
             seen = [view for view in conflict.told if self._passes(view, record.audiences, record.id)]
             if seen:
                 hidden = conflict.hidden + len(conflict.told) - len(seen)
-                yield replace(conflict, told=tuple(map(self.without_names, seen)), hidden=hidden)
+                about = Subject(Kind.ITEM, record.id)
+                told = tuple(self.without_names(view, about) for view in seen)
+                yield replace(conflict, told=told, hidden=hidden)
 
     def _closes_scans(self, record: Record) -> bool:
         """Whether the picture shows who may not be shown, or what stands on or in it tells what may not be told."""
@@ -460,7 +487,7 @@ class Recipient:
     def _closed(self, record: Record) -> Record:
         """An item that is kept from the recipient: its number and mark stay, and what an archive calls it."""
         references = tuple(
-            self.without_names(view)
+            self.without_names(view, Subject(Kind.ITEM, record.id))
             for view in record.all(REFERENCE)
             if self.may_see_audience(view.audience) and self.may_read(view.words, record.id, REFERENCE)
         )

@@ -21,7 +21,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.records.name_answers import STRANGER, digest_of
 from boxlore.core.statements import Kind, Subject, fold
 from boxlore.disk.tables import TableRow
-from boxlore.tasks.collection.names_found import KEY, NUMBER, answer_of, rows_of
+from boxlore.tasks.collection.names_found import KEY, NUMBER, answer_of, item_numbered, rows_of
 from boxlore.tasks.collection.names_left import ANSWERS, WRITTEN
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -160,7 +160,8 @@ def decide(
     for place, answer in each.values():
         words = NAMING_WORDS.write(NamingDecision(answer, place.person, place.where, place.digest))
         replaces = earlier.get((place.item, place.key), "")
-        act.state(Subject(Kind.ITEM, place.item), "naming", words, audience="keeper", replaces=replaces)
+        about = Subject(Kind.ITEM, place.item) if place.item else Subject(Kind.COLLECTION, collection.id)
+        act.state(about, "naming", words, audience="keeper", replaces=replaces)
     write(act)
     return len(new)
 
@@ -203,7 +204,7 @@ def _answers_in(
 def _told_by_key(collection: Collection, row: TableRow) -> NamePlace | None:
     """The place that a row names by its item and key alone, with what was decided of it; None where they name none."""
     number, key = row.cells[NUMBER].strip(), row.cells[KEY].strip()
-    item = collection.store.item_by_number(number)
+    item = item_numbered(collection, number)
     decision = NAMING_WORDS.or_none(f"{NamingAnswer.HIDE} {key}") if key else None
     if item is None or decision is None:
         return None
@@ -212,11 +213,11 @@ def _told_by_key(collection: Collection, row: TableRow) -> NamePlace | None:
 
 
 def _told(collection: Collection) -> Iterator[tuple[str, str, NamingAnswer, str]]:
-    """(item, key, answer, statement) of every decision in force."""
+    """(item, key, answer, statement) of every decision in force; the item is empty of what is none."""
     items = {item for item, _, _ in collection.store.words_of(["naming"])}
     for item in sorted(items):
         for statement, _ in collection.store.statements(Subject(Kind.ITEM, item)):
             decision = NAMING_WORDS.or_none(statement.words) if statement.field == "naming" else None
             if decision is not None:
                 key = f"{decision.person} {decision.where.replace(' ', '+')} {decision.digest}"
-                yield item, key, decision.answer, statement.id
+                yield "" if item == collection.id else item, key, decision.answer, statement.id

@@ -7,17 +7,22 @@ in the finished files. The keeper reads what was found and what becomes of it.
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import chain
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.name_answers import NamingAnswer
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
-from boxlore.core.records.audience import OF_SCANS, WHO_SAYS, Naming
+from boxlore.core.records.audience import OF_SCANS, WHO_SAYS, Naming, Recipient
 from boxlore.core.records.closing_dates import Closing
+from boxlore.core.records.in_force import told_of
+from boxlore.core.records.item_record import Record
 from boxlore.core.records.name_answers import MADE_BY, NOTHING_DECIDED, STRANGER
-from boxlore.core.statements import fold
+from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
 from boxlore.tasks.archive.name_answers import NamePlace, answers_before, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
+from boxlore.tasks.collection.names_found import OF_NO_ITEM
 from boxlore.tasks.collection.names_left import WRITTEN
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, records
@@ -48,8 +53,8 @@ def search(
     """Everything that the open part leaves out for a name's sake, item by item."""
     of_makers: set[tuple[str, frozenset[str]]] = set()
     before = answers_before(collection)
-    for whole in records(collection, selection):
-        every = list(outside.recipient.namings(whole))
+    of_items = ((whole, list(outside.recipient.namings(whole))) for whole in records(collection, selection))
+    for whole, every in chain(of_items, [_of_no_item(collection, outside.recipient)]):
         namings = [naming for naming in every if _is_first(naming, of_makers)]
         if not every:
             continue
@@ -66,6 +71,22 @@ def search(
             for scan in whole.scans:
                 if scan.path not in listed:
                     yield NameFound(whole.number, f"{THE_SCAN}{scan.side}", scan.path, shown, TO_THE_CLOSED_PART)
+
+
+def _of_no_item(collection: Collection, outside: Recipient) -> tuple[Record, Sequence[Naming]]:
+    """The names of nobody known in what is told of events, places, people, sittings and the collection, with what
+    stands for an item there."""
+    namings = [
+        naming
+        for kind in (Kind.COLLECTION, Kind.PERSON, Kind.EVENT, Kind.PLACE, Kind.SITTING)
+        for ident, rows in collection.store.subjects(kind)
+        for naming in outside.names_unknown(Subject(kind, ident), [told_of(*row, {}) for row in rows if _is_told(*row)])
+    ]
+    return Record(id="", number=OF_NO_ITEM), list(dict.fromkeys(namings))
+
+
+def _is_told(row: Statement, _: Reading | None) -> bool:
+    return FIELDS[row.field].told
 
 
 def asked_once(namings: Iterable[NameFound]) -> Iterator[NameFound]:
@@ -123,8 +144,10 @@ def answered(collection: Collection, outside: AudienceView) -> Iterator[NameFoun
     )
     before = answers_before(collection)
     decided = {item for item, _ in before}
-    for whole in records(collection, order=[ident for _, ident in collection.store.items() if ident in decided]):
-        for naming in open_again.namings(whole):
+    order = [ident for _, ident in collection.store.items() if ident in decided]
+    of_items = ((whole, open_again.namings(whole)) for whole in records(collection, order=order))
+    for whole, namings in chain(of_items, [_of_no_item(collection, open_again)]):
+        for naming in namings:
             places = with_answers(before, places_of(collection, whole, naming))
             let_go = tuple(place for place in places if place.answer and place.answer != WRITTEN[NamingAnswer.HIDE])
             if let_go:

@@ -118,7 +118,7 @@ def things_told(collection: Collection, seen: AudienceView, kind: Kind) -> dict[
         about = Subject(kind, ident)
         views = [told_of(row, reading, said_by) for row, reading in rows if _is_told(row)]
         allowed = [view for view in views if recipient.may_be_told(view, about)]
-        going_out = [recipient.without_names(view) for view in allowed]
+        going_out = [recipient.without_names(view, about) for view in allowed]
         views_by_id[ident] = going_out + (restrictions_on(seen, about, rows) if going_out else [])
     return views_by_id
 

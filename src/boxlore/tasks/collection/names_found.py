@@ -18,6 +18,15 @@ NUMBER, KEY, ANSWER = "Number", "Key", "Answer"
 HEADING = (NUMBER, "Where", "Words", "People", "What becomes of it", "Why it is asked", ANSWER, KEY)
 
 
+OF_NO_ITEM = "the collection"
+"""Stands in the column Number for what is no item: events, places, people, sittings, the collection as a whole."""
+
+
+def item_numbered(collection: Collection, number: str) -> str | None:
+    """The id of the item that a row is about, empty of what is no item; None where there is none of that number."""
+    return "" if number == OF_NO_ITEM else collection.store.item_by_number(number)
+
+
 def rows_of(path: Path) -> list[TableRow]:
     """The rows of the table, as a spreadsheet has saved it. Raises WrongUse where a column that is needed is gone.
 
@@ -42,8 +51,9 @@ def answers_in_table(collection: Collection) -> Iterator[tuple[str, NamingDecisi
     """(item, decision) of each answer in the table. Raises WrongUse for one that cannot be read."""
     path = collection.folder / NAMES_FOUND
     for row in rows_of(path) if path.is_file() else ():
-        written, item = answer_of(path, row), collection.store.item_by_number(row.cells[NUMBER].strip())
-        if written and item and (decision := NAMING_WORDS.or_none(f"{ANSWERS[written]} {row.cells[KEY].strip()}")):
+        written, item = answer_of(path, row), item_numbered(collection, row.cells[NUMBER].strip())
+        decision = NAMING_WORDS.or_none(f"{ANSWERS[written]} {row.cells[KEY].strip()}") if written else None
+        if item is not None and decision:
             yield item, decision
 
 

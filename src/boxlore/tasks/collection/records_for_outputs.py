@@ -23,7 +23,7 @@ from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
 from boxlore.core.records.living import BornFrom, Life, life_of
 from boxlore.core.records.marks import bare_label
-from boxlore.core.records.name_answers import Decided, decided
+from boxlore.core.records.name_answers import STRANGER, Decided, decided
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.ages_told import born_from_ages
 from boxlore.core.rules.people_and_kin import Wedding
@@ -273,7 +273,11 @@ def while_consents_held(seen: AudienceView, people: Sequence[Person]) -> Audienc
 def _decided(collection: Collection) -> Decided:
     """What the keeper has decided of places that name somebody: in items, and in settings of the collection."""
     told = [(item, NAMING_WORDS.or_none(words)) for item, _, words in collection.store.words_of(["naming"])]
-    of_items = [(item, decision) for item, decision in told if decision and item != collection.id]
+    of_items = [
+        ("" if item == collection.id else item, decision)
+        for item, decision in told
+        if decision and (item != collection.id or decision.person == STRANGER)  # else it is of a setting, or a file
+    ]
     if not collection.store.writable:
         of_items += answers_in_table(collection)
     of_settings = [each for each in decisions_given(collection) if each.where.startswith(OF_SETTING)]

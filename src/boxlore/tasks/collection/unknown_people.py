@@ -3,7 +3,9 @@
 import re
 from collections.abc import Iterable, Iterator, Mapping
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.name_answers import NamingAnswer
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.names_in_text.finder import name_finder
 from boxlore.core.people.names_in_text.names_in_notes import in_brackets, names_in_note
 from boxlore.core.people.names_in_text.names_of_the_living import name_alone, names_of_the_living
@@ -11,15 +13,16 @@ from boxlore.core.people.person import Registry
 from boxlore.core.people.reference import id_meant
 from boxlore.core.records.file_strangers import WHO, Strangers, stranger_digest, strangers_to
 from boxlore.core.records.name_answers import STRANGER, Decided
-from boxlore.core.records.told_nowhere import NamesToldNowhere
+from boxlore.core.records.told_nowhere import NamesToldNowhere, may_name
 from boxlore.core.statements import Kind, Reading, Said, Statement, Subject, fold
 from boxlore.tasks.collection.opening import Collection
 
-MAY_TELL_OF_THE_LIVING = (
-    "title", "occasion", "keyword", "story", "inscription", "note", "care", "place", "rights", "rights_holder",
-    *("donor", "lender", "owner", "custody", "series"),
-)  # fmt: skip
-"""Fields in whose words a name may stand of which nobody told who bears it."""
+MAY_TELL_OF_THE_LIVING = tuple(
+    name
+    for name, field in FIELDS.items()
+    if not {Kind.ITEM, Kind.COLLECTION}.isdisjoint(field.kinds) and field.reads != "date" and may_name(name)
+)
+"""Fields in whose words a name may stand of which nobody told who bears it; the years of a date are no births."""
 
 
 def strangers_of(
@@ -30,11 +33,13 @@ def strangers_of(
     pictures of items (ids) may be of."""
     everyone = tuple(collection.people().values())
     since = collection.clock.today().year - collection.settings.living_years
+    old = frozenset(item for item, last in years.items() if last < since)
     shapes = NamesToldNowhere(
         known=name_finder(everyone, frozenset(person.id for person in everyone)),
         places=frozenset(_told_places(collection)),
-        old=frozenset(item for item, last in years.items() if last < since),
+        old=old,
         since=since,
+        long_ago=frozenset(_events_long_ago(collection, old, since)),
     )
     known = strangers_to(everyone, answers, shapes=shapes)
     told = []
@@ -52,6 +57,23 @@ def _told_places(collection: Collection) -> Iterator[str]:
     """The names that are told as places, whole and in their parts, folded."""
     for _, _, words in collection.store.words_of(("place", "born_at", "died_at", "buried_at", "called_then")):
         yield from (fold(part).strip() for part in (words, *_BETWEEN_PLACES.split(words)))
+
+
+def _events_long_ago(collection: Collection, old: frozenset[str], since: int) -> set[str]:
+    """What events are called, folded, that are told of items of `old` (ids) alone, or were in a year before `since`."""
+    was: dict[str, list[bool]] = {}
+    for item, _, words in collection.store.words_of(("occasion",)):
+        was.setdefault(fold(words), []).append(item in old)
+    for _, rows in collection.store.subjects(Kind.EVENT):
+        dates = [reading.usable_value if reading else None for row, reading in rows if row.field == "date"]
+        for row, _ in rows if dates else ():
+            if row.field == "name":
+                was.setdefault(fold(row.words), []).append(all(_is_before(date, since) for date in dates))
+    return {name for name, each in was.items() if all(each)}
+
+
+def _is_before(date: object, since: int) -> bool:
+    return isinstance(date, DateReading) and date.last_year is not None and date.last_year < since
 
 
 def _told_as_living(collection: Collection, answers: Decided) -> Iterator[str]:

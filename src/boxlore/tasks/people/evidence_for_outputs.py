@@ -83,7 +83,7 @@ def _told(seen: AudienceView, people: Registry) -> Iterator[ToldOfPerson]:
     for statement, reading in rows_of_lives(seen.collection, people):
         view = told_of(statement, reading, said_by)
         if seen.recipient.may_be_told(view, statement.subject):
-            view = seen.recipient.without_names(view)
+            view = seen.recipient.without_names(view, statement.subject)
             yield ToldOfPerson(
                 person=statement.subject.id, field=view.field, words=" ".join(view.words.split()), value=view.value,
                 source=view.who, sure=view.sure, statement=view.statement,

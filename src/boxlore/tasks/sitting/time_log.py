@@ -143,7 +143,9 @@ def _csv(log: SittingLog, records: dict[str, Record], recipient: Recipient) -> s
         heard = heard_in(log.recordings, moment)
         where = (Path(heard[0].path).name, clock_of(heard[1])) if heard else ("", clock_of(moment))
         item = (record.number, record.mark.short if record.mark else "") if record else ("", "")
-        rows.append(write_row((*where, *item, *_said(recipient.without_names(view)), "closed" if closed else "")))
+        rows.append(
+            write_row((*where, *item, *_said(recipient.without_names(view, about)), "closed" if closed else ""))
+        )
     return "".join(rows)
 
 
