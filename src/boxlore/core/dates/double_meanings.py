@@ -80,14 +80,16 @@ def _over(tokens: list[Token], at: int) -> Token:
     following = tokens[at + 1 : at + 5]
     if not following:
         return tokens[at]  # “after we came over”
-    is_counted = following[0].is_any(_COUNT)
+    is_counted = following[0].is_any(_COUNT_OR_UNIT)
     if is_counted and not any(token.is_any(_UNIT) for token in following):
         return tokens[at]  # “over six” is an age
     senses = [sense for sense in tokens[at].senses if sense.kind != ("noise" if is_counted else "older")]
     return replace(tokens[at], senses=tuple(senses) or tokens[at].senses)
 
 
-_OLDER, _COUNT, _UNIT = frozenset(("older",)), frozenset(("day", "few", "unit")), frozenset(("unit",))
+_OLDER, _UNIT, _SEASON = frozenset(("older",)), frozenset(("unit",)), frozenset(("season",))
+_COUNT = frozenset(("day", "few"))
+_COUNT_OR_UNIT = _COUNT | _UNIT
 
 
 def doubted(outcome: Outcome, context: DateContext) -> Outcome:
@@ -216,6 +218,3 @@ def without_counted_summers(tokens: list[Token]) -> list[Token]:
         else token
         for at, token in enumerate(tokens)
     ]
-
-
-_COUNT, _UNIT, _SEASON = frozenset(("day", "few")), frozenset(("unit",)), frozenset(("season",))
