@@ -149,6 +149,13 @@ def test_whose_holiday_is_asked_where_it_matters() -> None:
     assert found.alternatives == ("1963-10-14",)
 
 
+def test_whit_saturday_is_the_eve_or_the_last_day_of_the_week() -> None:
+    """Easter was on 12 April 1936, Whit Sunday on 31 May; common practice, no source for the name."""
+    found = holiday("whit saturday", "1936")
+    assert (found.edtf, found.alternatives) == ("1936-05-30", ("1936-06-06",))
+    assert found.ask == "Which Whit Saturday is meant?"
+
+
 def test_a_holiday_before_it_was_kept_is_asked_about() -> None:
     found = holiday("new zealand day", "1950")
     assert found is not None

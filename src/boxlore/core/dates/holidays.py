@@ -217,12 +217,11 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
             begin, end = (southern_first, southern_last) if hemisphere == "south" else (first, last)
             if hemisphere == "south" and end < begin:  # as a summer there, it has the name of either year
                 return [f"{_month(of, begin)}/{_month(of + 1, end)}" for of in (year, year - 1)]
-            return [_month(year, begin) + (f"/{_month(year + (end < begin), end)}" if begin != end else "")]
+            return [_months(year, begin, end)]
         case ("either months", int(first), int(last)):
             return [_month(year, first), _month(year, last)]
         case ("either spans", int(first), int(last), int(other_first), int(other_last)):
-            spans = ((first, last), (other_first, other_last))
-            return [_month(year, begin) + (f"/{_month(year, end)}" if begin != end else "") for begin, end in spans]
+            return [_months(year, first, last), _months(year, other_first, other_last)]
         case ("turn of a year", _):
             return [f"{date(of, 12, 31)}/{date(of + 1, 1, 1)}" for of in (year, year - 1)]
         case ("advent", _):
@@ -230,6 +229,8 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
         case ("nth span", int(month), int(weekday), int(nth), int(first), int(last)):
             middle = _nth(year, month, weekday, nth)
             return [f"{middle + timedelta(first)}/{middle + timedelta(last)}"]
+        case ("either easter", int(first), int(last)):
+            return [str(easter(year) + timedelta(days)) for days in (first, last)]
         case ("easter span", int(first), int(last)):
             sunday = easter(year)
             return [f"{sunday + timedelta(first)}/{sunday + timedelta(last)}"]
@@ -269,6 +270,11 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
 
 def _month(year: int, month: int) -> str:
     return str(date(year, month, 1))[:7]
+
+
+def _months(year: int, begin: int, end: int) -> str:
+    """From one month to another, of the next year if that lies before it."""
+    return _month(year, begin) + (f"/{_month(year + (end < begin), end)}" if begin != end else "")
 
 
 HEBREW_YEARS = 5000

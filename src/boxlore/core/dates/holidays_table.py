@@ -1,19 +1,19 @@
 """Days that family phrases name, with how they are reckoned and what they changed to, each with its source.
 
-A rule is one of: ("fixed", month, day) · ("easter", days) · ("orthodox easter", days) · ("nth", month, weekday, n; -1
-is the last) · ("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that weekday
-before the day · ("from", month, day, weekday): the first one from that day on · ("no sunday", month, day, days): so
-many days away where it would be a Sunday · ("official", month, day): that day, on which a sovereign was born, and the
-day or month in June on which it is kept in Britain · ("french mother's day", 0): the last Sunday of May, the next one where that
-is Pentecost · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on the 25th if
-that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span", month, day, month,
-day): from that day to this, of the next year if it lies before · ("months", first, last, first and last in the south) ·
-("either months", month, month) · ("turn of a year", 0): its end, or
-its begin · ("either spans", first, last, first, last): of months · ("either", month, day, month, day) · ("julian", month, day): of that calendar; with 0
-behind it, or that day of ours · ("advent", 0): its four weeks · ("nth span", month, weekday, nth, first, last): from
-the one to the other, in days from that weekday · ("hebrew", month, day, days) and ("islamic", month, day, days) as many
-days from a day of that calendar on, the Islamic one as reckoned (the moon seen may be a day off). Each row: names,
-countries ("" for everywhere), first and last year (0 for none), rule, source.
+A rule is one of: ("fixed", month, day) · ("easter", days) · ("either easter", days, days) · ("orthodox easter", days) ·
+("nth", month, weekday, n; -1 is the last) · ("nth", month, weekday, n, days): so many days after that · ("before",
+month, day, weekday): that weekday before the day · ("from", month, day, weekday): the first one from that day on · ("no
+sunday", month, day, days): so many days away where it would be a Sunday · ("official", month, day): that day, on which
+a sovereign was born, and the day or month in June on which it is kept in Britain · ("french mother's day", 0): the last
+Sunday of May, the next one where that is Pentecost · ("near", month, day, weekday): that weekday nearest to the day ·
+("victoria", 0): 24 May, on the 25th if that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0
+(Monday) to 6. ("span", month, day, month, day): from that day to this, of the next year if it lies before · ("months",
+first, last, first and last in the south) · ("either months", month, month) · ("turn of a year", 0): its end, or its
+begin · ("either spans", first, last, first, last): of months · ("either", month, day, month, day) · ("julian", month,
+day): of that calendar; with 0 behind it, or that day of ours · ("advent", 0): its four weeks · ("nth span", month,
+weekday, nth, first, last): from the one to the other, in days from that weekday · ("hebrew", month, day, days) and
+("islamic", month, day, days) as many days from a day of that calendar on, the Islamic one as reckoned (the moon seen
+may be a day off). Each row: names, countries ("" for everywhere), first and last year (0 for none), rule, source.
 """
 
 Reckoning = (
@@ -102,7 +102,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("christmas", "christmas day", "christmases", "xmas", "xmases", "xmas day", "noël", "noel", "weihnachten", "navidad", "jõulud"), "", 0, 0, ("fixed", 12, 25), "fixed day"),
     (("christmas eve", "xmas eve", "heiligabend", "jõululaupäev"), "", 0, 0, ("fixed", 12, 24), "fixed day"),
     (("christmas days", "weihnachtsfeiertage", "weihnachtsfeiertagen", "weihnachtstage", "weihnachtstagen", "kerstdagen", "juledagene", "juledager", "juldagarna", "joulunpyhät", "joulunpyhinä"), "", 0, 0, ("span", 12, 25, 12, 26), "fixed days"),
-    (("twelve days of christmas", "the twelve days of christmas", "twelve days", "rauhnächte", "zwölf nächte"), "", 0, 0, ("span", 12, 25, 1, 5), "Christmas Day to the eve of Epiphany (common practice, no source)"),
+    (("twelve days of christmas", "the twelve days of christmas", "rauhnächte"), "", 0, 0, ("span", 12, 25, 1, 5), "Christmas Day to the eve of Epiphany (common practice, no source)"),
     (("over christmas and new year", "over christmas and new year's", "over xmas and new year"), "", 0, 0, ("span", 12, 24, 1, 1), "Christmas Eve to New Year's Day"),
     (("antivigilia", "antivigilia di natale"), "", 0, 0, ("fixed", 12, 23), "the day before Christmas Eve"),
     (("election day",), "US", 1845, 0, ("nth", 11, 0, 1, 1), "Tuesday after the first Monday of November (3 U.S.C. 1; from memory)"),
@@ -160,7 +160,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("whit wednesday",), "", 1583, 0, ("easter", 52), _EASTER),
     (("whit thursday",), "", 1583, 0, ("easter", 53), _EASTER),
     (("whit friday",), "", 1583, 0, ("easter", 54), _EASTER),
-    (("whit saturday",), "", 1583, 0, ("easter", 55), _EASTER),
+    (("whit saturday",), "", 1583, 0, ("either easter", 48, 55), "the eve of Whit Sunday, or the last day of its week (common practice, no source)"),
     (("ascension", "ascension day"), "", 1583, 0, ("easter", 39), _EASTER),
     (("pentecost", "whitsun", "whit", "whitsuntide", "whit sunday", "whitsunday", "pfingsten", "nelipüha"), "", 1583, 0, ("easter", 49), _EASTER),
     (("trinity sunday",), "", 1583, 0, ("easter", 56), _EASTER),
@@ -506,7 +506,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("king's birthday", "kings birthday"), "GB", 2023, 0, ("official", 11, 14), "Charles III, born 14 November 1948; kept in June"),
     (("queen's birthday", "queens birthday"), "", 1838, 1901, ("fixed", 5, 24), "Queen Victoria, born 24 May 1819"),
     (("new zealand day",), "NZ", 1974, 1976, ("fixed", 2, 6), "New Zealand Day Act 1973"),
-    (("waitangi day", "waitangi"), "NZ", 1934, 0, ("fixed", 2, 6), "Treaty of 6 February 1840; Waitangi Day Act 1960"),
+    (("waitangi day",), "NZ", 1934, 0, ("fixed", 2, 6), "Treaty of 6 February 1840; Waitangi Day Act 1960"),
     (("matariki",), "NZ", 0, 2021, ("months", 6, 7, 6, 7), "the stars rise again in June or July (from memory)"),
     (("matariki",), "NZ", 2022, 2022, ("on", "2022-06-24"), "Te Kāhui o Matariki Public Holiday Act 2022, schedule 1"),
     (("matariki",), "NZ", 2023, 2023, ("on", "2023-07-14"), "the same"),
@@ -534,7 +534,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("sinterklaas",), "", 0, 0, ("either", 12, 5, 12, 6), "the eve of St Nicholas, or his day (common practice, no source)"),
     (("martinmas eve",), "", 0, 0, ("fixed", 11, 10), "fixed day"),
     (("st andrew's eve",), "", 0, 0, ("fixed", 11, 29), "fixed day"),
-    (("whit saturday", "pentecost eve", "whitsun eve",), "", 1583, 0, ("easter", 48), "standard definition: days from Easter Sunday"),
+    (("pentecost eve", "whitsun eve",), "", 1583, 0, ("easter", 48), "standard definition: days from Easter Sunday"),
     (("shrovetide sunday", "quinquagesima", "shrove sunday",), "", 1583, 0, ("easter", -49), "standard definition: days from Easter Sunday"),
     (("immaculate conception",), "", 0, 0, ("fixed", 12, 8), "fixed day"),
     (("nativity of mary",), "", 0, 0, ("fixed", 9, 8), "fixed day"),

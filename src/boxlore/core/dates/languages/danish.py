@@ -239,7 +239,7 @@ DANISH = Language(
         "danish father's day": "fars dag",
         "danish liberation day": "befrielsesdagen",
         "danish liberation eve": "befrielsesaftenen",
-        "whit saturday": "pinseaften|pinselørdag",
+        "pentecost eve": "pinseaften|pinselørdag",
         "holy week": "den stille uge|påskeugen",
         "advent": "adventstiden",
         "long easter weekend": "påskedagene|påskedage|påskeweekenden",

@@ -240,7 +240,7 @@ FINNISH = Language(
         "shrove tuesday": "laskiaistiistai|laskiaistiistaina",
         "shrovetide sunday": "laskiaissunnuntai|laskiaissunnuntaina|laskiainen|laskiaisena",
         "whit monday": "helluntaimaanantai|toinen helluntaipäivä|toisena helluntaipäivänä|helluntaimaanantaina",
-        "whit saturday": "helluntaiaatto|helluntaiaattona",
+        "pentecost eve": "helluntaiaatto|helluntaiaattona",
         "trinity sunday": "pyhän kolminaisuuden päivä",
         "michaelmas": "mikkelinpäivä|mikkelinpäivänä",
         "pyhäinpäivä": "pyhäinpäivä|pyhäinpäivänä|pyhäinmiestenpäivä",

@@ -262,7 +262,7 @@ GERMAN = Language(
         "st lucy's day": "luciatag",
         "midsummer eve": "johannisabend|johannisnacht|johannisfeuer",
         "st nicholas' eve": "nikolausabend",
-        "whit saturday": "pfingstsamstag|pfingstsonnabend",
+        "pentecost eve": "pfingstsamstag|pfingstsonnabend",
         "low sunday": "weißer sonntag|weisser sonntag",
         "between the years": "zwischen den jahren|zwischen den feiertagen",
         "st joseph's day": "josefstag|josephstag",

@@ -221,7 +221,7 @@ NORWEGIAN = Language(
         "shrove tuesday": "feitetirsdag|fetetirsdag",
         "shrovetide sunday": "fastelavn|fastelavnssøndag",
         "shrove monday": "blåmandag",
-        "whit saturday": "pinseaften|pinseaftenen",
+        "pentecost eve": "pinseaften|pinseaftenen",
         "trinity sunday": "treenighetssøndag",
         "all saints": "allehelgensdag|allehelgen",
         "all souls": "allesjelersdag",

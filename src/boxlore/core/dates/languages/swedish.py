@@ -237,7 +237,7 @@ SWEDISH = Language(
         "michaelmas": "mikaelidagen|mickelsmäss",
         "martinmas eve": "mårtensafton|mårtens afton",
         "trinity sunday": "heliga trefaldighets dag|trefaldighetssöndagen",
-        "whit saturday": "pingstafton|pingstaftonen",
+        "pentecost eve": "pingstafton|pingstaftonen",
         "annunciation": "vårfrudagen|marie bebådelsedag|våffeldagen|jungfru marie bebådelsedag",
         "swedish flag day": "svenska flaggans dag|flaggans dag|nationaldagen",
         "swedish mother's day": "mors dag|morsdag",
