@@ -442,6 +442,8 @@ class Assembly(Gathered):
         ahead = self.senses[self.at + 1].kind if self.at + 1 < len(self.senses) else ""
         if value == "year" and ahead in ("before", "after") and self.date.within_a_year and not self.date.year:
             return False  # “Whitsun the year before the flood”
+        if value[0].isdigit():
+            return False  # “half a century, 1930”: so long is no date
         if not self._names_what_follows(value) or (value in _COUNTED and self.taken[-1:] == ["day"]):
             return False  # “3 days in May 1936” are no 3 May
         spanned = self.date.years or any(sense.kind == "years" for sense in self.senses[self.at + 1 : self.at + 2])
