@@ -38,6 +38,8 @@ WHO = [  # the event's name, its kind, whom it tells
     ("Mary Rourke was born", "birth", ("Mary Rourke",)),
     ("The twins were born", "birth", ("twins",)),
     ("Oma wurde geboren", "birth", ("Oma",)),
+    ("Großmutter starb", "death", ("Großmutter",)),
+    ("The day Eve Groß was born", "birth", ("Eve Groß",)),
     ("La abuela nació", "birth", ("abuela",)),
     ("Il nonno nacque", "birth", ("nonno",)),
     ("Mummo syntyi", "birth", ("Mummo",)),

@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator
 from functools import cache, lru_cache
 
-from boxlore.core.people.life_event_words import PAST, bare
+from boxlore.core.people.life_event_words import PAST, as_pattern, bare
 
 _SAME: tuple[tuple[str, ...], ...] = tuple(
     tuple(row.split("|"))
@@ -54,7 +54,7 @@ def clauses(name: str) -> tuple[str, ...]:
 
 @cache
 def _patterns() -> tuple[tuple[tuple[str, ...], re.Pattern[str]], ...]:
-    return tuple((row, re.compile(re.escape(way).replace(r"\{\}", "(.+)"))) for row in _SAME for way in row)
+    return tuple((row, as_pattern(way)) for row in _SAME for way in row)
 
 
 def _turned(subject: str, verb: str, rest: str) -> Iterator[str]:

@@ -371,12 +371,22 @@ def kind_of(name: str) -> str:
     return next((kind for kind, telling in KINDS.items() if words & {*telling, *ALONE.get(kind, ())}), "other")
 
 
+def unled(name: str) -> str:
+    """`The wedding` and `When we sailed` without what stands before and around, in the letters as told."""
+    return _LED.sub("", " ".join(name.split()).strip(" .,?!"), count=1)
+
+
+_LED = re.compile(r"(?:when )?(?:the day )?(?:that )?(?:the )?", re.IGNORECASE)
+
+
 def bare(name: str) -> str:
-    """`the wedding` and `when we sailed` without what stands before: the words that mean the event anywhere."""
-    words = " ".join(name.split()).casefold().strip(" .,?!")
-    for link in ("when ", "the day ", "that ", "the "):
-        words = words.removeprefix(link)
-    return words
+    """The words that mean an event of this name anywhere, in small letters."""
+    return unled(name).casefold()
+
+
+def as_pattern(way: str) -> re.Pattern[str]:
+    """A phrase of these tables as a pattern, in letters of any size; its group is the name that stands for `{}`."""
+    return re.compile(re.escape(way).replace(r"\{\}", "(.+)"), re.IGNORECASE)
 
 
 def shorter(name: str) -> tuple[str, ...]:

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from functools import cache, lru_cache
 
-from boxlore.core.people.life_event_words import JOINING, PERHAPS, WAYS, bare
+from boxlore.core.people.life_event_words import JOINING, PERHAPS, WAYS, as_pattern, unled
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.records.events import FamilyEvent
@@ -57,8 +57,7 @@ def told_in(event: FamilyEvent) -> tuple[str, ...]:
 
 @lru_cache(1 << 12)
 def _told_in(name: str, kind: str) -> tuple[str, ...]:
-    name = " ".join(name.split()).strip(" .,?!").replace("’", "'")
-    whole = name[len(name) - len(bare(name)) :] if name.casefold().endswith(bare(name)) else name
+    whole = unled(name).replace("’", "'")
     for way in _patterns(kind):
         match = way.fullmatch(whole) or way.fullmatch(_ARTICLE.sub("", whole))
         if match and len(match[1].split()) <= _MOST_WORDS:
@@ -71,7 +70,7 @@ def _told_in(name: str, kind: str) -> tuple[str, ...]:
 def _patterns(kind: str) -> tuple[re.Pattern[str], ...]:
     """The ways to tell an event of a kind, the longest first (“were married” before “married”)."""
     ways = sorted((*WAYS[kind], *PERHAPS.get(kind, ())), key=len, reverse=True)
-    return tuple(re.compile(re.escape(way).replace(r"\{\}", "(.+)"), re.IGNORECASE) for way in ways)
+    return tuple(map(as_pattern, ways))
 
 
 _JOINED = re.compile(rf" (?:{'|'.join(map(re.escape, JOINING))}) ")
@@ -82,9 +81,7 @@ def _found(name: str, known: Mapping[str, Person]) -> str:
     folded = name.casefold()
     exactly = [ident for ident, person in known.items() if folded in _names(person)]
     found = exactly or [
-        ident
-        for ident, person in known.items()
-        if folded in {call.casefold() for call in person.calls} or _names(person) & {name.casefold()}
+        ident for ident, person in known.items() if folded in {call.casefold() for call in person.calls}
     ]
     return found[0] if len(found) == 1 else "?" if found else ""
 
