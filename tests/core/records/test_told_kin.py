@@ -125,8 +125,7 @@ LIKELY = [  # words, who tells, whom they are likely to mean
 
 @every_row(("words", "teller", "likely"), LIKELY)
 def test_who_may_be_meant_where_no_tree_says_it(words: str, teller: str, likely: dict[str, tuple[str, ...]]) -> None:
-    people = Registry([*CALLED.values()])
-    assert kin_likely(words, people, teller, frozenset()) == likely
+    assert kin_likely(words, CALLED, teller, frozenset()) == likely
 
 
 def test_kin_of_the_teller_by_name_is_surely_meant() -> None:

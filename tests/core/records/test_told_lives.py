@@ -214,14 +214,18 @@ def test_without_a_birth_it_is_asked(words: str, ask: str | None) -> None:
     assert ask is None or ask in str(reading.ask)
 
 
-ITALIAN = [("dopo il trasloco", "[1951-03..]"), ("prima del trasloco", "[..1951-03]"), ("un anno dopo trasloco", None)]
+ITALIAN = [  # words, the date, whether it is asked
+    ("dopo il trasloco", "[1951-03..]", False),
+    ("prima del trasloco", "[..1951-03]", True),
+    ("un anno dopo trasloco", "1952~", True),
+]
 
 
-@every_row(("words", "edtf"), ITALIAN)
-def test_an_event_with_an_article_of_another_language(words: str, edtf: str | None) -> None:
+@every_row(("words", "edtf", "asked"), ITALIAN)
+def test_an_event_with_an_article_of_another_language(words: str, edtf: str, asked: bool) -> None:
     events, perhaps = meant_by(words, [event("e", "move", "Il trasloco", "1951-03")], Registry(), "")
     reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=perhaps))
-    assert (reading.edtf.text if reading.edtf else None) == edtf or reading.ask is not None
+    assert reading.edtf is not None and (reading.edtf.text, reading.ask is not None) == (edtf, asked)
 
 
 def test_who_is_likely_is_beside_an_event_that_is_likely() -> None:
