@@ -28,8 +28,6 @@ _BIRTH = (
     "{} sono nati|{} nasceram|{} fødtes|{} er født|{} syntyivät|{} sündisid|{} родились|{} urodziła się|"
     "{} urodził się|{} się urodzili|{} dzimusi|{} dzimis|{} piedzimusi|{} gimusi|{} gimęs|i whānau a {}|"
     "whānautanga o {}|{}s geboorte|{}'s geboorte|"
-)
-_BIRTH += (
     "{} was thought of|{} was even thought of|{} came along|{} came into the world|{} auf die welt kam|"
     "birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|naissance d'{}|"
     "{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
@@ -121,37 +119,15 @@ PERHAPS: Mapping[str, tuple[str, ...]] = {
 """Kind -> phrases that may mean such an event of somebody, and something else too: it is asked."""
 
 _OF: Mapping[str, tuple[str, ...]] = {
-    " de {}": (
-        " de {}",
-        " del {}",
-        " de la {}",
-        " du {}",
-        " do {}",
-        " da {}",
-        " de l'{}",
-        " des {}",
-        " dos {}",
-        " das {}",
-        " de los {}",
-        " de las {}",
-        " de mi {}",
-        " de ma {}",
-        " de mon {}",
-    ),
-    " di {}": (
-        " di {}",
-        " del {}",
-        " della {}",
-        " dell'{}",
-        " dei {}",
-        " delle {}",
-        " degli {}",
-        " di mia {}",
-        " di mio {}",
-    ),
-    " von {}": (" von {}", " vom {}", " von der {}", " meiner {}", " meines {}", " der {}", " des {}"),
-    " van {}": (" van {}", " van de {}", " van mijn {}"),
-    " of {}": (" of {}", " of my {}"),
+    of: tuple(ways.split("|"))
+    for of, ways in {
+        " de {}": " de {}| del {}| de la {}| du {}| do {}| da {}| de l'{}| des {}| dos {}| das {}| de los {}|"
+        " de las {}| de mi {}| de ma {}| de mon {}",
+        " di {}": " di {}| del {}| della {}| dell'{}| dei {}| delle {}| degli {}| di mia {}| di mio {}",
+        " von {}": " von {}| vom {}| von der {}| meiner {}| meines {}| der {}| des {}",
+        " van {}": " van {}| van de {}| van mijn {}",
+        " of {}": " of {}| of my {}",
+    }.items()
 }
 """A word for “of” before a name → the same and those that stand before a word of kin, with its article or “my”."""
 
