@@ -12,7 +12,6 @@ from operator import or_
 from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
 from boxlore.core.dates.edtf_values import Day, month_length
 from boxlore.core.dates.event_question import when_born
@@ -30,6 +29,7 @@ from boxlore.core.dates.relative import (
     bounds,
     in_years,
     just_turned,
+    moved,
     not_yet_at,
     past_age,
     past_no_age,
@@ -333,8 +333,7 @@ def _season_after(born: tuple[Day, Day], code: int, count: int) -> str:
 def _last_year(life: Life) -> str:
     """The year up to a death."""
     first, last = bounds(life.died)
-    day = from_number(to_number(first.year - 1, first.month, min(first.day, month_length(first.year - 1, first.month))))
-    return f"[{day}..{last}]"
+    return f"[{moved(first, 'year', -1)}..{last}]"
 
 
 def _last_of(life: Life, feasts: list[str], seasons: list[int], context: DateContext) -> str | None:

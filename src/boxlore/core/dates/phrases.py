@@ -279,14 +279,9 @@ def _of_whom_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     if first is None:
         return None
     *before, last = names
-    ask = (
-        f"“{context.text}”: is {', '.join(before)} or {last} meant?"
-        if before
-        else f"“{context.text}”: is {last} meant?"
-    )
     if before:
-        return Outcome(None, ask, tuple(choices))
-    return replace(first, ask=ask)
+        return Outcome(None, f"“{context.text}”: is {', '.join(before)} or {last} meant?", tuple(choices))
+    return replace(first, ask=f"“{context.text}”: is {last} meant?")
 
 
 def _plain(words: str) -> str:

@@ -80,7 +80,7 @@ def _stretch(first: Day, last: Day, distance: Distance) -> str:
     """“The fortnight before Easter”: every day up to a date, or from it on. About an event that is known loosely, from
     its first day or to its last one."""
     count, side = max(distance.count, 1), distance.side
-    far = _moved(first if side < 0 else last, distance.unit, side * count)
+    far = moved(first if side < 0 else last, distance.unit, side * count)
     near_by = first if (side < 0) is not distance.event else last
     next_to_it = from_number(to_number(*near_by) + side)
     return days_of(far, next_to_it) if side < 0 else days_of(next_to_it, far)
@@ -92,7 +92,7 @@ def outermost(text: str, distance: Distance) -> str:
     first, last = bounds(text)
     if text.startswith("XXXX"):
         raise NoSuchDate("In which year?")
-    far = _moved(first if distance.side > 0 else last, distance.unit, distance.side * distance.count)
+    far = moved(first if distance.side > 0 else last, distance.unit, distance.side * distance.count)
     inner = from_number(to_number(*far) - distance.side)
     if not first <= inner <= last:
         raise NoSuchDate("It has not so many days. When was it?", (text,))
@@ -122,7 +122,8 @@ def days_of(begin: Day, end: Day) -> str:
     return f"[{begin.year:04d}-{begin.month:02d}..{end.year:04d}-{end.month:02d}]"
 
 
-def _moved(day: Day, unit: str, count: int) -> Day:
+def moved(day: Day, unit: str, count: int) -> Day:
+    """The day so many days, weeks, months or years on; before it, where `count` is negative."""
     return _later(day, count) if unit == "year" else _so_old(day, unit, count)
 
 

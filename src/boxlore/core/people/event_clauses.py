@@ -37,7 +37,7 @@ _SAME: tuple[tuple[str, ...], ...] = tuple(
 
 _WHO = ("we", "they", "he", "she", "i", "the family", "our family", "my parents", "mum and dad")
 _NOUNS = {"selling": "sale", "marrying": "marriage", "arriving": "arrival", "dying": "death", "departing": "departure"}
-_DOUBLED = ("begin", "win", "get", "run", "put", "set")
+_DOUBLED = ("begin", "win", "get", "run")
 
 
 @lru_cache(1 << 12)

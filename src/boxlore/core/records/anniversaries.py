@@ -115,13 +115,13 @@ _YEAR_BEHIND = re.compile(r"(?:,? in|, | im jahre?| en| nel| em| i| v| w| в)? ?
 
 
 class Told(NamedTuple):
-    """The words of a phrase in small letters; how they may call those whose event it is, alone and together; the words
-    for “our” where it is the narrator's own; and what the event is called."""
+    """The words of a phrase in small letters; how they may call those whose event it is, alone and together; what the
+    event is called; and whether it is the narrator's own."""
 
     words: str
     people: Iterable[str]
-    ours: Iterable[str]
     name: str
+    is_own: bool
 
 
 class Kept(NamedTuple):
@@ -222,7 +222,7 @@ def _of_whom(told: Told, start: int, end: int) -> tuple[str, bool]:
     word = before.split()[-1] if before.strip() else ""
     is_ours = any(word in forms for forms in FORMS_OF_OURS)
     if is_ours or word in THEIRS:
-        return f"{word} {told.words[start:end]}", is_ours and bool(told.ours)
+        return f"{word} {told.words[start:end]}", is_ours and told.is_own
     return told.words[start:end], False
 
 

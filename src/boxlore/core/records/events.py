@@ -288,11 +288,12 @@ _OURS = frozenset[str]().union(*FORMS_OF_OURS)
 
 def _perhaps(event: FamilyEvent, people: Mapping[str, Person], told: _Told) -> Iterator[str]:
     """The phrases that may mean this event, or something else that somebody did (“when Arthur fell”)."""
-    if ways := _ways_told(PERHAPS.get(event.kind, ()), told.all):
-        yield from (way.format(name) for name in _joined(_called(event, people, told)) for way in ways)
+    ways = _ways_told(PERHAPS.get(event.kind, ()), told.all)
     pronouns, owners = sorted(told.all & _PRONOUNS), sorted(told.all & _HERS)
-    if not (pronouns or owners) or not _joined(_called(event, people, told)):
-        return
+    names = _joined(_called(event, people, told)) if ways or pronouns or owners else ()
+    if not names:
+        return  # most
+    yield from (way.format(name) for name in names for way in ways)
     yield from (way.format(who) for who in pronouns for way in _ways_told(WAYS.get(event.kind, ()), told.all))
     yield from (f"{owner} {noun}" for owner in owners for noun in _NOUNS.get(event.kind, ()))
 

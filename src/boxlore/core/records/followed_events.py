@@ -66,19 +66,18 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
     if event.kind == "death" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["funeral"] for name in event.people)
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
-    if event.kind in WHITHER and any(_ordinals(told)) and (place := whither(event.name)):
+    if event.kind in WHITHER and _has_ordinal(told) and (place := whither(event.name)):
         yield Followed(event.name, event.edtf, (), tuple(f"{way} {place}" for way in _THERE))
     if event.kind in WHITHER and _PLAIN.fullmatch(event.edtf):
         forms = _forms_of_a_place(event.name, told)
         lived = tuple(way.format(form) for form in forms for way in LIVED if way.format(form) in told)
         yield Followed(f"the time from {as_named(event.name)} on", f"[{event.edtf}..]", (), lived)
-    if event.kind == "move" and any(way in told for way in _IN_THE_NEW_HOUSE) and any(_ordinals(told)):
+    if event.kind == "move" and any(way in told for way in _IN_THE_NEW_HOUSE) and _has_ordinal(told):
         yield Followed(event.name, event.edtf, (), _IN_THE_NEW_HOUSE)
     if event.kind == "marriage" and (there := tuple(name for name in HONEYMOON if name in told)):
         whose = tuple(f"{owner} {name}" for name in there for owner in (OURS if event.is_own else THEIRS))
         yield Followed(f"the honeymoon, after {event.name}", f"{event.edtf[:7]}~", (), (*there, *whose))
-    told_of = Told(told, event.people, OURS if event.is_own else (), event.name)
-    for day in kept(told_of, event.edtf, event.kind):
+    for day in kept(Told(told, event.people, event.name, event.is_own), event.edtf, event.kind):
         yield Followed(day.name, day.edtf, (day.words,) if day.is_sure else (), () if day.is_sure else (day.words,))
 
 
@@ -167,8 +166,7 @@ def _months_before(edtf: str) -> str:
 _MONTHS_OF_CARRYING = 9
 
 
-def _ordinals(told: str) -> Iterator[tuple[str, int]]:
-    for token in lex(told):
-        for sense in token.senses:
-            if sense.kind == "ordinal" and isinstance(sense.value, int) and sense.value > 0:
-                yield told[token.start : token.end], sense.value
+def _has_ordinal(told: str) -> bool:
+    """Whether the how-manieth is told of anything (“our first Christmas”)."""
+    ordinals = (sense.value for token in lex(told) for sense in token.senses if sense.kind == "ordinal")
+    return any(isinstance(value, int) and value > 0 for value in ordinals)

@@ -91,7 +91,9 @@ def _described(name: str) -> tuple[str, str]:
 
 
 def _elders(people: Mapping[str, Person], relation: str) -> list[str]:
-    """The mothers, the grandfathers … of all who have one."""
+    """The mothers, the grandfathers … of all who have one; nobody for other kin."""
+    if not relation.endswith(("mother", "father")):
+        return []
     parents = {ident: [parent for parent in person.parents if parent in people] for ident, person in people.items()}
     above = relation.count("grand") + relation.count("great")
     ids = [parent for ident in people for parent in parents[ident]]
@@ -100,8 +102,7 @@ def _elders(people: Mapping[str, Person], relation: str) -> list[str]:
     women = {mother for person in people.values() for mother in person.mothers}
     women |= {ident for ident, person in people.items() if person.sex.startswith(_FEMALE)}
     is_mother = relation.endswith("mother")
-    there = [ident for ident in dict.fromkeys(ids) if (ident in women) == is_mother]
-    return there if relation.endswith(("mother", "father")) else []
+    return [ident for ident in dict.fromkeys(ids) if (ident in women) == is_mother]
 
 
 _BY_ITS_ACCENT = {"avô": "grandfather", "vovô": "grandfather"}
