@@ -295,7 +295,7 @@ class Assembly(Gathered):
         return True
 
     def _year(self, value: str) -> bool:
-        if self.date.year or self.date.years:
+        if self.date.year or self.date.years or self.date.no_year:
             return False
         if value.endswith("XX") and self.ordinals in ([1], [2]) and self.taken == ["ordinal"]:
             self.date.part = "early" if self.ordinals.pop() == 1 else "second_half"  # “il primo Novecento”
