@@ -99,6 +99,7 @@ LEANING = [  # words, the date, what is asked
     ("the tenth anniversary of the move", "[1968-03-01..1968-03-31]", "“We moved to Port Chalmers” meant?"),
     ("the Sunday after Ida was born", None, "hich day exactly"),
     ("at least five years after the wedding", "[1958~..]", "“Tom and Mary Rourke were married” meant?"),
+    ("Tom and Mary's 7 February wedding anniversary", "XXXX-02-07", "were married” meant?"),
     ("the wedding anniversary 1940", None, "is 1940 meant?"),
     ("the big happy wedding anniversary, 1960", None, "is 1960 meant?"),
     ("between the wedding and the move", "1953-02-07/1958-03", "“We moved to Port Chalmers” meant?"),

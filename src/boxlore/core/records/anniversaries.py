@@ -184,13 +184,16 @@ def _numbered(words: str, match: re.Match[str], edtf: str) -> tuple[int, int, in
     while before := _WORD_BEFORE.search(words[:start]):
         if count := _number(before[0]):
             return before.start(), match.end(), _YEAR * count
-        if start < match.start():
-            break  # one word may stand between, “fifth wedding anniversary”
+        if start < match.start() or any(token.is_any(_MONTH) for token in lex(before[0].strip())):
+            break  # one word may stand between, “fifth wedding anniversary”; in “7 February anniversary” nothing counts
         start = before.start()
     year = _YEAR_BEHIND.match(words, match.end())
     if year and (count := int(year[1]) - int(edtf[:4])) > 0:
         return match.start(), year.end(), _YEAR * count
     return None
+
+
+_MONTH = frozenset(("month",))
 
 
 def _number(word: str) -> int:
