@@ -198,12 +198,12 @@ def _at_one_turn(turns: tuple[str, ...], context: DateContext) -> Outcome:
 
 
 _TO_THE_PRESENT = re.compile(
-    r"(\d{4}) ?(?:[-–—]|to|till?|until|bis|à|a|tot|kuni|до|по|do|līdz|iki) ?(?:the )?"
+    r"(\d{4})(?: ?[-–—] ?| (?:to|till?|until|bis|à|a|tot|kuni|до|по|do|līdz|iki) )(?:the )?"
     r"(?:present|present day|now|today|heute|jetzt|aujourd['’]hui|hoy|oggi|hoje|heden|nu|nå|i ?dag|nyt|tänään|tänaseni"
     r"|сегодня|сих пор|dziś|dzisiaj|dneška|šodienai|šiandien)",
     re.IGNORECASE,
 )
-"""“1950–present”, “1950 bis heute”."""
+"""“1950–present”, “1950 bis heute”; not “1938 Anu”, a name."""
 _DAY_UNKNOWN = frozenset(("??", "xx", "XX"))
 """What stands for a day that nobody knows (common practice, no source)."""
 

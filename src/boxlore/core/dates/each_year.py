@@ -12,12 +12,14 @@ _EVERY = (
     "iedere|ieder|hver|hvert|varje|iga|igal|joka|каждый|каждое|каждую|każde|każdy|każdą|każdej|katru|katrā|"
     "kiekvieną|každý|každé|každou|minden|ia"
 )
+_NAMES = "Elke|Minden|Ia"
+"""Words for “every” that are names too, where they are written large: “Elke Sommer 1930–1932” is asked about."""
 _FROM = "from|between|in|von|zwischen|de|entre|du|del|dal|tra|van|fra|från|с|от|od|no|nuo|mellem|mellom|mellan"
 _TO = (
     "to|until|till|through|and|bis|und|à|et|a|y|e|al|hasta|até|tot|en|til|till|och|og|kuni|ja|по|до|i|do|līdz|iki|ir|až"
 )
 _OF_EACH = re.compile(
-    rf"(?:{_EVERY}) (?P<what>[^\d,]+?),? (?:(?:{_FROM}) )?(?P<first>\d{{4}}) ?"
+    rf"(?!(?-i:{_NAMES}) )(?:{_EVERY}) (?P<what>[^\d,]+?),? (?:(?:{_FROM}) )?(?P<first>\d{{4}}) ?"
     rf"(?:[-–]|(?<= )(?:{_TO})(?= )) ?(?P<last>\d{{4}})",
     re.IGNORECASE,
 )
