@@ -280,6 +280,8 @@ AGES = [  # words, EDTF, a word of the question
     ("while Ruth was in her twenties", "1921/1931", None),
     ("Ruth over eighty", "[1981-12-30..]", None),
     ("Ruth at three and a half", "[1905-05-30~..1905-08-29~]", None),
+    ("Ruth two and a half weeks old", "[1902-01-13..1902-01-19]", None),
+    ("Ruth at two and a half months", "[1902-02-28..1902-03-29]", None),
     ("when Ruth was five and Mart was six", "[1907-06-14..1907-12-29]", None),
     ("when Ruth was five and Mart was thirty", None, "do not go together"),
     ("when Ruth was five and Mart was here", None, None),

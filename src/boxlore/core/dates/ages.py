@@ -221,16 +221,18 @@ MOST_YEARS, MOST_MONTHS = 120, 120 * 12
 
 def with_halves(tokens: list[Token]) -> list[Token]:
     """The tokens with “two and a half”, of years, as about so many months: “Helen at two and a half”; without the half
-    where no other word tells an age (“Helen, two and a half”)."""
+    where it is of weeks or months, or no other word tells an age (“Helen, two and a half”)."""
     for at in range(1, len(tokens) - 1):
         half = at + 1 + tokens[at + 1].is_any(_ARTICLE) if at + 2 < len(tokens) else at + 1
         if tokens[at].is_any(_AND) and tokens[half].is_any(_HALF) and (count := _count(tokens[at - 1])):
-            if not any(token.is_any(_OF_AN_AGE) for token in (*tokens[: at - 1], *tokens[half + 1 :])):
-                return [*tokens[:at], *tokens[half + 1 :]]
-            behind = half + 1 + (half + 1 < len(tokens) and tokens[half + 1].senses[0].kind == "unit")
+            rest = tokens[half + 1 :]
+            has_unit = bool(rest) and rest[0].senses[0].kind == "unit"
+            of_an_age = any(token.is_any(_OF_AN_AGE) for token in (*tokens[: at - 1], *rest))
+            if not of_an_age or (has_unit and not _is_unit(rest[0], "year")):
+                return [*tokens[:at], *rest]
             begin, end = tokens[at - 1].start, tokens[half].end
             of_months = (Sense("about"),), (Sense("day", (count * 12 + 6, 0)),), (Sense("unit", "months"),)
-            return [*tokens[: at - 1], *(Token(senses, begin, end) for senses in of_months), *tokens[behind:]]
+            return [*tokens[: at - 1], *(Token(senses, begin, end) for senses in of_months), *rest[has_unit:]]
     return tokens
 
 
