@@ -279,6 +279,8 @@ AGES = [  # words, EDTF, a word of the question
     ("an Ruths Geburtstag 1920 oder 1921", "[1920-12-30,1921-12-30]", None),
     ("while Ruth was in her twenties", "1921/1931", None),
     ("Ruth over eighty", "[1981-12-30..]", None),
+    ("Ruth, at least seven weeks old", "[1902-02-17..]", None),
+    ("Ruth was over seven months old", "[1902-07-30..]", None),
     ("Ruth at three and a half", "[1905-05-30~..1905-08-29~]", None),
     ("Ruth two and a half weeks old", "[1902-01-13..1902-01-19]", None),
     ("Ruth at two and a half months", "[1902-02-28..1902-03-29]", None),

@@ -32,6 +32,7 @@ from boxlore.core.dates.relative import (
     moved,
     not_yet_at,
     past_age,
+    past_age_in,
     past_no_age,
     probably_of_age,
     probably_turning,
@@ -535,6 +536,8 @@ def _of_a_child(unit: str, kinds: set[str], count: int, *, known: bool) -> Calla
     )
     if count != 1 or not told or {"birthday", "not_yet"} & kinds:
         return None
+    if "older" in kinds:
+        return lambda birth, value: past_age_in(birth, unit, value)
     if {"about", "about_behind"} & kinds:
         return lambda birth, value: about_age_in(birth, unit, value)
     return lambda birth, value: at_age_in(birth, unit, value)

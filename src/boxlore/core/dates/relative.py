@@ -361,7 +361,12 @@ def about_ages(born: str, years: int, last_years: int) -> str:
 
 def past_age(born: str, years: int) -> str:
     """“Over fifty”: from that birthday on."""
-    return f"[{_later(_birth(born)[0], years)}..]"
+    return past_age_in(born, "year", years)
+
+
+def past_age_in(born: str, unit: str, count: int) -> str:
+    """“At least six weeks old”: from that age on."""
+    return f"[{moved(_birth(born)[0], unit, count)}..]"
 
 
 def year_of_age(born: str, years: int) -> str:
