@@ -17,6 +17,7 @@ ROWS = [
     ("Rue Victor Hugo", "Victor Hugo"),
     ("Karl-Marx-Allee", "Karl Marx"),
     ("Cape of Good Hope postcard", "Cape of Good Hope"),
+    ("Church of Jesus Christ of Latter-day Saints", "Church of Jesus Christ of Latter day Saints"),
     ("Cape of Good", ""),
     ("Victor, Hugo", ""),
     ("Victor hugo", ""),

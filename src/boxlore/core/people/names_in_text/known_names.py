@@ -10,8 +10,6 @@ from functools import cache
 from boxlore.core.people.names_in_text.known_names_table import NAMES
 from boxlore.core.people.names_in_text.text_normalising import APOSTROPHES, Word
 
-_LONGEST = 6
-"""Words of a name, at most."""
 _JOINS = frozenset((" ", "-", "\u00a0"))
 
 
@@ -25,9 +23,15 @@ def _names() -> dict[str, frozenset[tuple[str, ...]]]:
     return {first: frozenset(others) for first, others in names.items()}
 
 
+@cache
+def _most_behind() -> int:
+    """How many words stand behind the first of the longest name."""
+    return max(len(others) for names in _names().values() for others in names)
+
+
 def is_of_a_known_name(words: Sequence[Word], at: int) -> bool:
     """Whether a word stands in such a name."""
-    return any(_end_of_a_name(words, first) >= at for first in range(max(0, at - _LONGEST + 1), at + 1))
+    return any(_end_of_a_name(words, first) >= at for first in range(max(0, at - _most_behind()), at + 1))
 
 
 def _end_of_a_name(words: Sequence[Word], first: int) -> int:
