@@ -197,6 +197,7 @@ BESIDE_WORDS = (
     ("while we had the Holden, between 1952 and 1956", "1952-01-01 1956-12-31"),
     ("1919, before the boys came home", "- -"),
     ("1919, when the boys came home, or 1920", "- -"),
+    ("1919, when the boys came home, 1923", "- -"),
     ("when the boys came home", "- -"),
 )
 

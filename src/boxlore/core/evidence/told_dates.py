@@ -65,11 +65,15 @@ def _beside_words(words: str, settings: PhraseSettings) -> Edtf | None:
     """The one date that stands between commas beside words that are not understood (“1919, when the boys came home”),
     where those tell no other number, and no time before or after. It is asked about, and a guess until then."""
     parts = words.split(", ")
-    read = [phrases.read(part, settings, KnownDates(this_year=LAST_YEAR)) for part in parts]
-    dates = [each.edtf for each in read if each.edtf is not None and not each.ask]
-    tokens = [token for part, each in zip(parts, read, strict=True) if each.edtf is None for token in lex(nfc(part))]
-    is_alone = len(parts) > 1 and len(dates) == len([each for each in read if each.edtf]) == 1
-    return dates[0] if is_alone and not any(token.is_any(_OTHER_TIMES) for token in tokens) else None
+    if len(parts) == 1:
+        return None
+    known = KnownDates(this_year=LAST_YEAR)
+    read = [(part, phrases.read(part, settings, known)) for part in parts]
+    dates = [each for _, each in read if each.edtf is not None]
+    if len(dates) != 1 or dates[0].ask:
+        return None
+    tokens = (token for part, each in read if each.edtf is None for token in lex(nfc(part)))
+    return None if any(token.is_any(_OTHER_TIMES) for token in tokens) else dates[0].edtf
 
 
 _OTHER_TIMES = frozenset(("before", "after", "not", "or", "day", "number", "ordinal", "year", "doubt"))
