@@ -247,9 +247,9 @@ class _Asking:
 
     def _couple_of(self, event: FamilyEvent) -> Collection[str]:
         """Who married, where an event is a wedding that is told of two."""
+        words = set(pieces(event.name))
         for couple in self._weddings.couples:
             people = [self._family.people[ident] for ident in couple if ident in self._family.people]
-            words = set(pieces(event.name))
             if len(people) > 1 and all(words & {*pieces(" ".join(person.calls))} for person in people):
                 return couple
         return event.people

@@ -113,10 +113,11 @@ def _developed(record: Record, view: StatementView, words: str, edtf: Edtf) -> C
     if _YEAR_ALONE.fullmatch(words):
         claim = replace(claim, sure=Sure.GUESS)  # a number may be of something else
     claim = dated(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), of_item(record.id), edtf)
+    is_copy = is_a_copy(record)
     limits = [
         limit._replace(days=limit.days + IN_THE_CAMERA) if _is_a_beginning(limit) else limit
         for limit in claim.limits
-        if not (is_a_copy(record) and _is_a_beginning(limit))
+        if not (is_copy and _is_a_beginning(limit))
     ]
     return replace(claim, limits=tuple(limits))
 

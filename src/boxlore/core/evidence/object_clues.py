@@ -7,7 +7,7 @@ or to be a copy or an imitation of one, tells nothing of its years.
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator, Sequence
 from functools import cache
 
 from boxlore.core.evidence.claims import Claim, not_after, not_before, of_item
@@ -36,7 +36,7 @@ _IS_ANOTHER = re.compile(
 """Words that say that something is not the thing that is named beside them."""
 
 
-def clues(record: Record, sentences: Iterable[Sentence]) -> Iterator[Claim]:
+def clues(record: Record, sentences: Sequence[Sentence]) -> Iterator[Claim]:
     is_copy = is_a_copy(record)
     said = [(words, view.speaker) for name in TOLD for view in record.all(name) for words in _CLAUSES.split(view.words)]
     said += [
@@ -50,11 +50,10 @@ def clues(record: Record, sentences: Iterable[Sentence]) -> Iterator[Claim]:
         for sentence in sentences
         if sentence.view.field in ("title", "story") and BACK.search(fold(sentence.words))
     ]
-    for (words, speaker), is_back in (
-        *((row, False) for row in (*said, (record.kind, "the keeper"))),
-        *((row, True) for row in on_it if row not in said),
-    ):
-        for made in _kinds_of_a_back(words) if is_back else kinds_in(words):
+    told = [(*row, kinds_in(row[0])) for row in (*said, (record.kind, "the keeper"))]
+    told += [(*row, _kinds_of_a_back(row[0])) for row in on_it if row not in said]
+    for words, speaker, kinds in told:
+        for made in kinds:
             limits = [not_after(of_item(record.id), number_of(made.last, 12, 31))] if made.last else []
             if made.direct or not is_copy:
                 limits.append(not_before(of_item(record.id), number_of(made.first, 1, 1)))
