@@ -55,19 +55,20 @@ _TWINS = re.compile(
     r"(?:twins|zwillinge|kaksiku\w*|jumeaux|jumelles|gemelos|gemelas|mellizos|tvillingarna|tvillingerne|gemelli|gemelle)\b",
     re.IGNORECASE,
 )
+_EACH = {
+    "were": "was", "waren": "war", "olid": "oli", "avaient": "avait", "tenían": "tenía", "var": "var",
+    "avevano": "aveva",
+}  # fmt: skip
+"""What is said of several, and what of one of them."""
 _OF_MANY = re.compile(
-    r"^(?:da )?(?:(?:they|sie|nad|ils|elles|de|loro) )?(?:were|waren|olid|avaient|tenían|var|avevano)(?: sie)? |^at ",
-    re.IGNORECASE,
+    rf"^(?:da )?(?:(?:they|sie|nad|ils|elles|de|loro) )?(?P<verb>{'|'.join(_EACH)})(?: sie)? |^at ", re.IGNORECASE
 )
-
-
-_EACH = {"waren": "war", "olid": "oli", "avaient": "avait", "tenían": "tenía", "var": "var", "avevano": "aveva"}
 
 
 def _of_each(part: str) -> str:
     """What is said of two, as it is of each: “da waren sie vierzehn” is “war vierzehn”."""
     many = _OF_MANY.match(part)
-    verb = next((one for word, one in _EACH.items() if many and word in many[0].casefold()), "was")
+    verb = _EACH[many["verb"].casefold()] if many and many["verb"] else "was"
     return f"{verb} {_OF_MANY.sub('', part)}"
 
 
