@@ -101,8 +101,8 @@ def near_of(words: str) -> Near | None:
             continue  # `outside the Town Hall in Auckland`: near a thing, and in the place
         km = _km(told) if groups.get("unit") else NEAR_KM
         nearness = words[told.end("before") : told.start("anchor")].strip(" (")
-        before = " ".join(part for part in (told["before"].strip(" ,;:"), (groups.get("what") or "").strip()) if part)
-        return Near(before, nearness.removesuffix(groups.get("what") or ""), _bare(anchor), km)
+        before = told["before"].strip(" ,;:") or (groups.get("what") or "").strip()
+        return Near(before, nearness, _bare(anchor), km)
     return None
 
 

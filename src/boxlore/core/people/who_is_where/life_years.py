@@ -13,7 +13,7 @@ from boxlore.core.people.who_is_where.tokens import Element, each_as_one
 
 _MARKS = frozenset(
     "* † + b born d died geb geboren gest gestorben sund surn nee ne nato nata morto morta nacido nacida "
-    "fallecido fallecida nascido nascida f fodt fod fodd fodda synt d dod syn s k р род ум ur zm dzim mir g gim miro "
+    "fallecido fallecida nascido nascida f fodt fod fodd fodda synt dod syn s k р род ум ur zm dzim mir g gim miro "
     "nar zem zemr".split()
 )
 """Words before the year of a birth or a death, without their point."""
@@ -50,7 +50,9 @@ def _years(told: Sequence[Element]) -> int:
     kinds = [element.kind for element in told]
     if kinds[:3] == ["number", "dash", "number"] and _is_year(told[0]) and _is_year(told[2]):
         return 3
-    marks = len(told) > 1 and told[0].plain.rstrip(".") in _MARKS and told[0].text.islower() | (len(told[0].text) == 1)
+    if len(told) < 2 or told[0].plain.rstrip(".") not in _MARKS:
+        return 0
+    marks = told[0].text.islower() or len(told[0].text) == 1
     return 2 if marks and told[1].kind == "number" and _is_year(told[1]) else 0
 
 
