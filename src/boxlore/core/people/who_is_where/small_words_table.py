@@ -3,6 +3,8 @@
 Folded (`core.statements.fold`), of every language together. Common practice of captions, from memory; no source.
 """
 
+from boxlore.core.people.who_is_where.position_words_table import TURNED
+
 LEADS = frozenset(
     "starting beginning angefangen beginnend commencant empezando cominciando comecando alustades definitely certainly surely sicher kindlasti only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
     "then next but also first finally lastly and we have dann danach aber siis aga puis ensuite mais luego despues pero "
@@ -283,13 +285,13 @@ LEAVES_OUT_OTHERS = frozenset(
 
 DEAD = frozenset(
     "dead died passed tot gestorben verstorben surnud mort morte muerto muerta morto morta overleden dod dode kuollut "
-    "умер умерла zmarl zmarla miris mirusi mires mirusi zemrel zemrela meghalt halott".split()
+    "умер умерла zmarl zmarla miris mirusi mires zemrel zemrela meghalt halott".split()
 )
 """Words of somebody's death."""
 
 BY_THEN = frozenset(
     "had then already schon bereits damals juba siis deja alors ya entonces gia allora ja entao al toen da allerede "
-    "redan jo silloin уже тогда juz wtedy jau tad jau uz tehdy mar akkor".split()
+    "redan jo silloin уже тогда juz wtedy jau tad uz tehdy mar akkor".split()
 )
 """Words beside them that say that it was before the picture: whoever they are told of is not in it."""
 
@@ -513,14 +515,8 @@ BEFORE_EXACTLY = {
 
 THE_OTHER_WAY = frozenset(
     "reversed umgekehrt andersherum umberpoordult vastupidi inversement omgekeerd omvendt omvant tvartom painvastoin "
-    "наоборот odwrotnie otradi atvirksciai naopak".split()
-).union(
-    (
-        "the other way|the other way round|the other way around|dans l'autre sens|al reves|en sentido contrario|"
-        "nell'altro senso|al contrario|ao contrario|de andere kant op|andersom|den anden vej|andre veien|at andra hallet|"
-        "toisin pain|в другую сторону|w druga strone|uz otru puse|i kita puse|opacne"
-    ).split("|")
-)
+    "наоборот odwrotnie otradi atvirksciai naopak andersom opacne".split()
+).union(TURNED.split("|"))
 """Words that turn the order of a row round."""
 
 DEDICATED = frozenset("to for an fur a para per pour aan voor til till dla для".split())
