@@ -15,7 +15,7 @@ BEHIND = frozenset(
     "strasse gasse allee platz brucke ufer kirche schule denkmal turm schloss damm ring weg gymnasium "
     "tanav maantee puiestee valjak malestusmark "
     "katu tie tori patsas gatan gata vag vagen bro kyrka kyrkan skola skolan "
-    "slott staty gade vej plads kirke skole iela laukums baznica skola gatve aikste baznycia mokykla "
+    "slott staty gade vej plads kirke skole iela laukums baznica gatve aikste baznycia mokykla "
     "utca ut ter templom iskola hid szobor ulice namesti most kostel straat laan plein kerk brug".split()
 )
 """Behind the name, large or small."""
@@ -35,11 +35,15 @@ SURNAMES_TOO = frozenset(
 )
 """The same, of which many are family names too: behind a name they make a place only where something leads to one."""
 
-SHIPS = frozenset(
-    "steamer schooner barque bark brig tug ketch yacht ferry launch scow dredge ship boat vessel trawler cutter liner "
-    "laev paat laeva paadi aurik aurikul laevaga schiff dampfer boot segler laiva hoyrylaiva skepp fartyg angbat skip "
-    "пароход лодка теплоход крейсер корабль statek navire paquebot vapeur nave buque vapor "
-    "frigate brigantine".split()
+COMMON_SHIPS = frozenset(
+    "steamer schooner barque bark brig tug ketch yacht ferry launch scow dredge ship boat vessel trawler cutter "
+    "laev paat laeva paadi schiff boot пароход лодка".split()
+)
+"""Before the name of a ship, or of whoever built that boat."""
+
+SHIPS = COMMON_SHIPS | frozenset(
+    "liner aurik aurikul laevaga dampfer segler laiva hoyrylaiva skepp fartyg angbat skip "
+    "теплоход крейсер корабль statek navire paquebot vapeur nave buque vapor frigate brigantine".split()
 )
 """Before the name of a ship, and behind it."""
 
@@ -47,9 +51,9 @@ BEFORE = SHIPS | frozenset(
     "rue avenue boulevard quai place pont ecole lycee eglise cathedrale chapelle hopital statue monument chateau "
     "calle avenida plaza plazuela paseo iglesia catedral colegio escuela puente estatua monumento castillo puerto "
     "via viale piazza corso ponte chiesa duomo scuola statua basilica castello rua praca largo igreja "
-    "ulica ulicy ulice plac aleja most kosciol pomnik szkola namesti kostel pomnik trida "
+    "ulica ulicy ulice plac aleja most kosciol pomnik szkola namesti kostel trida "
     "улица улице улицы площадь площади проспект церковь церкви собор памятник имени школа мост храм бюст "
-    "iglesia kloster stift hotel albergo gasthof gasthaus cafe kohvik kino teatro teater theater cinema "
+    "kloster stift hotel albergo gasthof gasthaus cafe kohvik kino teatro teater theater cinema "
     "mount mt cape lake port fort loch river ile isla ilha isola sierra cerro monte mont lac lago capo cabo "
     "ss rms hms hmnzs hmas tss mv ms sms uss sss "
     "film movie play opera novel book song hymn poem hurricane cyclone camp battle siege gulf bay bust effigy memorial".split()
@@ -59,12 +63,15 @@ BEFORE = SHIPS | frozenset(
 OF = frozenset("of to a al de du di del della des da do dos le la von vom zu av af".split())
 """What may stand between such a word and the name."""
 
-KNOWN_TO_ALL = frozenset(
-    "queen king kings prince princess princes emperor empress tsar czar kaiser konig konigin kuningas kuninganna "
+CROWNED_OR_HOLY = frozenset("ave salve virgin blessed queen emperor tsar pope".split())
+"""Before `Maria`, `Mary` and `Victoria` nobody of the family is meant."""
+
+KNOWN_TO_ALL = CROWNED_OR_HOLY | frozenset(
+    "king kings prince princess princes empress czar kaiser konig konigin kuningas kuninganna "
     "kung kungen drottning drottningen konge dronning roi reine rey reina re regina krol krolowa car carica "
     "царь царица император императрица король королева "
     "saint saints st ste sainte sankt sint san santa santo sao puha pyha sv svata svaty swiety swieta sw szent "
-    "святой святая святого святой blessed virgin ave salve pope popes papa papst paavst saints holy".split()
+    "святой святая святого popes papa papst paavst holy".split()
 )
 """Before the name of a sovereign or of somebody holy."""
 

@@ -57,7 +57,7 @@ from boxlore.core.people.names_in_text.named_after_table import (
 from boxlore.core.people.names_in_text.names_of_the_living import is_addressed, is_called, is_of_ours, sentence_of
 from boxlore.core.people.names_in_text.ordinary_words import TWO_LETTERS, behind_of, is_english, is_thing
 from boxlore.core.people.names_in_text.place_names import is_of_a_place, is_of_a_street
-from boxlore.core.people.names_in_text.text_normalising import Text, Word, read_text
+from boxlore.core.people.names_in_text.text_normalising import APOSTROPHES, Text, Word, read_text
 from boxlore.core.people.names_in_text.told_as_people import (
     DONE_BY_PEOPLE,
     is_beside_what_somebody_does,
@@ -85,7 +85,7 @@ _BEHIND_SURELY = BEHIND - SURNAMES_TOO
 _LETTERS = TWO_LETTERS | BEFORE
 _LISTS = re.compile(r"\s*[,;/]\s*|\s*[&+]\s*")
 _SENTENCE_BEGINS = frozenset('.!?:;\n"“„«(')
-_OWNER = re.compile(r"['’‘ʼ´`′＇]s?$")
+_OWNER = re.compile(rf"{APOSTROPHES.pattern}s?$")
 _NUMERAL = re.compile(r"[IVX]{2,}")
 """Behind the name of a sovereign, and of a ship."""
 _APPOSITION = re.compile(r",? (?:the|our|my|his|her|their|a) ((?:[A-Za-z]+ )?[a-z]+)\b(?!['’])")

@@ -14,6 +14,7 @@ from boxlore.core.people.names.words_table import FAMILY_WORDS
 from boxlore.core.people.names_in_text.compounds_table import ENDS, THINGS, WORDS
 from boxlore.core.people.names_in_text.known_names import is_of_a_known_name
 from boxlore.core.people.names_in_text.languages_told import joins_words_elsewhere, languages_told
+from boxlore.core.people.names_in_text.named_after_table import COMMON_SHIPS
 from boxlore.core.people.names_in_text.place_names import is_of_a_place
 from boxlore.core.people.names_in_text.text_normalising import Word, plain
 from boxlore.core.people.names_in_text.word_classes_table import PEOPLE, VERBS
@@ -95,15 +96,9 @@ def may_be_initials(folded: str) -> bool:
     return 1 < len(folded) < 6 and folded not in TWO_LETTERS
 
 
-_SHIPS = frozenset(
-    "steamer schooner barque bark brig tug ketch yacht ferry launch scow dredge ship boat vessel trawler cutter "
-    "laev paat laeva paadi schiff boot пароход лодка".split()
-)
-
-
 def may_be_a_ship(words: Sequence[Word], at: int) -> bool:
     """`the steamer Hinemoa`, which may be the boat that Hinemoa built: a question."""
-    return at > 0 and words[at].before == " " and words[at - 1].folded in _SHIPS
+    return at > 0 and words[at].before == " " and words[at - 1].folded in COMMON_SHIPS
 
 
 def is_something_else(words: Sequence[Word], at: int) -> bool:

@@ -8,6 +8,7 @@ by their kinds, from memory of each language (common practice, no source).
 from collections.abc import Sequence
 
 from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.names_in_text.named_after_table import CROWNED_OR_HOLY
 from boxlore.core.people.names_in_text.text_normalising import Word
 
 _BEHIND = frozenset(
@@ -34,9 +35,6 @@ _PLACES = frozenset(("place", "port"))
 """What a place is, before `of` and its name: `Place de la République`."""
 _OF = frozenset("de di du del da do".split())
 
-_BEFORE_HOLY = frozenset("ave salve virgin blessed queen emperor tsar pope".split())
-"""Before `Maria`, `Mary` and `Victoria` nobody of the family is meant."""
-
 
 def is_of_a_place(words: Sequence[Word], at: int) -> bool:
     """Whether a word written large is a part of a place's name, of a ship's with her letters, or of somebody holy's."""
@@ -54,7 +52,7 @@ def is_of_a_place(words: Sequence[Word], at: int) -> bool:
         return True
     if before is None:
         return False
-    if before.folded in _BEFORE_HOLY and words[at].before == " ":
+    if before.folded in CROWNED_OR_HOLY and words[at].before == " ":
         return True
     is_ship = at > 1 and [word.spelled for word in words[at - 2 : at]] == ["S", "S"]
     if is_ship or _is_large(before, _BEFORE):
