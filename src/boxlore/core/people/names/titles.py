@@ -49,7 +49,7 @@ def without_titles(frame: Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     return tokens[at:]
 
 
-GIVEN_OF_DONS = SPANISH_GIVEN | PORTUGUESE_GIVEN | ITALIAN_GIVEN
+_GIVEN_OF_DONS = SPANISH_GIVEN | PORTUGUESE_GIVEN | ITALIAN_GIVEN
 
 _MAKE_KIN = ("great", "grand", "step", "half", "foster", "gross", "stief")
 """Words before one of kin, that make another one with it."""
@@ -99,7 +99,7 @@ def _title_part(tokens: Sequence[Token], frame: Frame) -> str:
     )  # `don Julián`
     may_be_given = not leads and (first.plain in words_of.EITHER or first.is_given)
     may_be_given = may_be_given and first.plain not in words_of.KIN_WITH_AN_ACCENT | words_of.GRANDPARENTS
-    is_don = first.plain in ("don", "dona") and behind[0].plain in GIVEN_OF_DONS and behind[0].plain not in MEN_ALONE
+    is_don = first.plain in ("don", "dona") and behind[0].plain in _GIVEN_OF_DONS and behind[0].plain not in MEN_ALONE
     if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given) and not is_don:
         return ""
     if first.plain == "padre" and behind[0].is_given:

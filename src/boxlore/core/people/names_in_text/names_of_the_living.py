@@ -86,7 +86,7 @@ _GIVING = (
 )
 _GAVE = re.compile(rf"{_GIVING}[^.!?\n]{{0,25}}$", re.IGNORECASE)
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
-LONG_SENTENCE = 400
+_LONG_SENTENCE = 400
 """Letters on either side of a name, beyond which nothing is told of it."""
 _CHILDREN = tuple(
     "lapselap lapselaste poja tutre tytta poika vauva unoka dedunoka barnebarn barnbarn enkel urenkel wnuc wnuk vnuk "
@@ -201,10 +201,10 @@ def years_beside(words: str, start: int, end: int) -> list[int]:
 
 def sentence_of(words: str, start: int, end: int) -> tuple[int, int]:
     """Where the sentence of a name begins and ends; of a long one, what is near."""
-    near = max(0, start - LONG_SENTENCE)
+    near = max(0, start - _LONG_SENTENCE)
     ends = [match.end() for match in _SENTENCE_ENDS.finditer(words, near, start)]
-    behind = _SENTENCE_ENDS.search(words, end, end + LONG_SENTENCE)
-    return (ends[-1] if ends else near), (behind.end() if behind else min(len(words), end + LONG_SENTENCE))
+    behind = _SENTENCE_ENDS.search(words, end, end + _LONG_SENTENCE)
+    return (ends[-1] if ends else near), (behind.end() if behind else min(len(words), end + _LONG_SENTENCE))
 
 
 def is_addressed(word: Word) -> bool:

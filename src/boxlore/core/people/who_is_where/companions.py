@@ -20,6 +20,9 @@ _BEHIND = ("kanssa", "kera")
 """`with` of Finnish, which stands behind whom it is told of."""
 
 _ESTONIAN_WITH = "ga"
+_WITH_ENDINGS = (_ESTONIAN_WITH, "neen")
+"""Endings that say `with`: `naisega`, `vaimoineen`."""
+
 _LEAD = (
     small_words.WITH
     | small_words.OF_ANOTHER
@@ -40,9 +43,6 @@ def kin_in(note: str) -> Iterator[str]:
         small = bool(said) and all(token.text.islower() for token in said) and not (ends and said[1:])
         if small and (kin := _kin(said[0], told_with=ends or _says_with(with_whom[:lead]))):
             yield kin
-
-
-_WITH_ENDINGS = (_ESTONIAN_WITH, "neen")
 
 
 def _says_with(leads: Sequence[Token]) -> bool:

@@ -51,7 +51,7 @@ def mark_whose_kin(items: Sequence[Item]) -> None:
             _first(item, following)
         elif item.joined in _JOINS or item.is_beside or _heads_more_kin(item, following):
             _joined(item, kin, before, items)
-        elif before.is_name and not (item.number or own_beside(items, item)) and kin not in _CALLED_SO:
+        elif before.is_name and not (item.number or _own_beside(items, item)) and kin not in _CALLED_SO:
             _ask(item)
 
 
@@ -78,7 +78,7 @@ def _joined(item: Item, kin: str, before: Item, items: Sequence[Item]) -> None:
         if kin not in _CALLED_SO:
             _ask(item)  # `Mum and brother`, `my sister and son`
     elif kin not in _CALLED_SO:
-        if own_beside(items, item) and kin not in _SPOUSES:
+        if _own_beside(items, item) and kin not in _SPOUSES:
             _ask(item)
         else:
             _of_this_picture(item, kin)
@@ -110,7 +110,7 @@ def _heads_more_kin(item: Item, following: Item | None) -> bool:
     return following is not None and goes_on and (following.is_several or bool(_bare_kin(following)))
 
 
-def own_beside(items: Sequence[Item], item: Item) -> bool:
+def _own_beside(items: Sequence[Item], item: Item) -> bool:
     """Whether the teller, or kin of the teller's who is surely so, is told beside her."""
     others = (other for other in items if other is not item and not (_bare_kin(other) and not _is_called(other)))
     return any(own_relation(other.person.words) for other in others)
