@@ -43,6 +43,7 @@ TOLD = [  # what Leida says, and whom it may mean
     ("kui ema oli kümnene", {"ema": ("m",)}),
     ("when Kui died", {"kui": ("g", "k")}),
     ("quando o avô morreu", {"o avô": ("h",)}),
+    ("quando avô morreu", {"avô": ("h",)}),
 ]
 
 

@@ -105,16 +105,12 @@ def _elders(people: Mapping[str, Person], relation: str) -> list[str]:
     return [ident for ident in dict.fromkeys(ids) if (ident in women) == is_mother]
 
 
-_BY_ITS_ACCENT = {"avô": "grandfather", "vovô": "grandfather"}
-"""Words of kin that are another one without their accent."""
 _FEMALE = ("f", "w")
 
 
 def _relation(phrase: str) -> str:
     """The relation that words tell, also in another case (`babičce`, `meie emal`)."""
     *before, word = phrase.split()
-    if word.casefold() in _BY_ITS_ACCENT:
-        return _BY_ITS_ACCENT[word.casefold()]
     if relation := own_relation(phrase):
         return relation
     plain = plain_forms().get(fold(word), "")
