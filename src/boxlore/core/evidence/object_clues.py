@@ -1,9 +1,10 @@
 """Clues of the thing itself, by what is told of it and the table of `object_table`.
 
 The years are those of the thing. A picture was taken before its print was made, so that the last years bound it always;
-the first years do where the thing was in the camera, or where nothing says that it is a copy of another. A later print
-of an old negative is known of no one, so that all of it is likely and never sure. What is said not to be such a thing,
-or to be a copy or an imitation of one, tells nothing of its years.
+the first years do where the thing was in the camera, or where nothing says that it is a copy of another. Often nobody
+tells that a print was made later from an old negative, so that all of it is likely and never sure. What is said not to
+be such a thing, or to be a copy or an imitation of one, tells nothing of its years. Of words on a back, and of those
+that tell of one, only what is printed or stuck there counts: writing may name anything else.
 """
 
 import re
