@@ -273,8 +273,8 @@ class _Shapes:
             return at, False
         behind = self._words[at + 1] if self._joins(at + 1) else None
         if behind is not None and len(behind.folded) >= _LONG and behind.folded not in BEHIND:
-            rest, told = _bare(behind), languages_told(self._words, at) & {"en"} or languages_told(self._words, at)
-            if not (is_english(rest) or is_ordinary(rest) or languages_with(rest, told)):
+            rest, possible = _bare(behind), languages_told(self._words, at)
+            if not (is_english(rest) or is_ordinary(rest) or languages_with(rest, possible & {"en"} or possible)):
                 return at + 1, True
         does = behind is not None and behind.folded in DONE_BY_PEOPLE
         return at, (does or not is_known_anywhere(folded)) and not self._is_thing(at, at)

@@ -214,7 +214,7 @@ def _says_what(part: Sequence[Item], at: int) -> bool:
 def _is_office(said: Item) -> bool:
     """`captain of the Reval`: a small word of a kind of people or a title, and of what."""
     tokens = tokens_of(said.person.words)
-    if len(tokens) <= _LONGEST_FAMILY or said.is_name or not said.person.is_person:
+    if len(tokens) <= _TWO or said.is_name or not said.person.is_person:
         return False
     is_of = tokens[1].plain in OF and tokens[1].is_small
     is_one = tokens[0].is_small and (NOUNS.get(tokens[0].plain) == "one" or tokens[0].plain in TITLES)
