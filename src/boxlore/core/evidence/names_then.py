@@ -104,7 +104,9 @@ def _any_in(names: Iterable[str], plain: str, but: re.Pattern[str] | None = None
     return any(match and not (but and but.search(plain[: match.start()])) for match in found)
 
 
-_MISS = re.compile(r"\b(?:miss|fraulein|frl|preili|prl|neiti|froken|mademoiselle|mlle|senorita|srta|signorina)\.? $")
+_UNMARRIED = "miss|fraulein|frl|preili|prl|neiti|froken|mademoiselle|mlle|senorita|srta|signorina|panna"
+"""What an unmarried woman is called before her name, folded."""
+_MISS = re.compile(rf"\b(?:{_UNMARRIED})\.? $")
 
 
 def _ranked(record: Record, view: StatementView, people: Registry, promotions: Sequence[Promotion]) -> Iterator[Claim]:
@@ -153,11 +155,10 @@ def _ranks() -> tuple[frozenset[str], ...]:
 
 
 _TITLED = re.compile(
-    r"\b(?:(?P<miss>miss|fräulein|frl|preili|prl|neiti|fröken|frøken|mademoiselle|mlle|señorita|srta|signorina|panna)|"
-    r"(?P<mrs>mrs|frau|proua|pr|rouva|fru|madame|mme|señora|sra|signora|pani))\b\.? "
+    rf"\b(?:(?P<miss>{_UNMARRIED})|(?P<mrs>mrs|frau|proua|pr|rouva|fru|madame|mme|senora|sra|signora|pani))\b\.? "
     r"(?P<name>\w+(?: \w+)?)\b(?!['’]s| \w+['’]s)"
 )
-"""What an unmarried and a married woman is called before her name."""
+"""What an unmarried and a married woman is called before her name, folded."""
 
 
 def _titled(record: Record, view: StatementView, people: Registry, weddings: Weddings) -> Iterator[Claim]:
