@@ -221,6 +221,7 @@ def test_somebody_denied_to_be_there_bounds_nothing() -> None:
 
     assert circles(Sure.GUESS, "It is not Salim, it is Jorge", Sure.SURE) == 0
     assert circles(Sure.SURE, "Das ist nicht Salim, das ist Jorge", Sure.SURE) == 0
+    assert circles(Sure.SURE, "It isn’t Salim, it’s Jorge", Sure.SURE) == 0
     assert circles(Sure.SURE, "It is not Salim, it is Jorge", Sure.GUESS) == 1
     assert circles(Sure.GUESS, "Jorge", Sure.SURE) == 1
 

@@ -115,6 +115,11 @@ def test_what_is_printed_on_a_back_is_read_where_it_is_copied_or_told() -> None:
         assert days_of(worked_out([item("i", told(field, words))]), "i") == wanted, words
 
 
+def test_a_sentence_may_say_in_other_languages_what_the_thing_is() -> None:
+    for words in ("This is a tintype.", "C’est un tintype.", "Questo è un tintype."):
+        assert days_of(worked_out([item("i", told("story", words))]), "i") == "1853-01-01 1940-12-31", words
+
+
 def test_a_copy_that_is_told_to_be_one_may_be_younger_than_its_picture() -> None:
     print_of_1958 = told("story", "The border is printed JUN 58")
     for words in ("a reprint from the old negative", "copy print", "Neuabzug", "made from an old negative"):

@@ -99,7 +99,9 @@ _IN_A_FRAME = re.compile(
 """Who is in a picture within the picture need not have been there, nor have lived (words of ours, no source)."""
 
 
-_DENIED = re.compile(r"\b(?:not|isn't|wasn't|nicht|kein|mitte|pole|pas|no es|non e|inte|ikke|niet|ei ole) (?P<who>.+)")
+_DENIED = re.compile(
+    r"\b(?:not|isn['’]t|wasn['’]t|nicht|kein|mitte|pole|pas|no es|non e|inte|ikke|niet|ei ole) (?P<who>.+)"
+)
 
 
 def _denied(record: Record) -> list[tuple[PersonShown, str]]:

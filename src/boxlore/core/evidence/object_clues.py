@@ -21,10 +21,10 @@ from boxlore.core.statements import Sure, fold
 
 TOLD = ("process", "note", "condition")
 _IS_THIS = re.compile(
-    r"^(?:(?:it|this|see|das|dies|ceci|c'|esto|questo|det|tämä) ?(?:is|was|on|ist|est|es|è|är|er)? )?"
+    r"^(?:(?:it|this|see|das|dies|ceci|c['’]|esto|questo|det|tama) ?(?:is|was|on|ist|est|es|e|ar|er)? )?"
     r"(?:an?|the|old|eine?|une?|vana) "
 )
-"""How a sentence begins that says what the thing itself is: others tell of things that somebody had."""
+"""How a sentence begins, folded, that says what the thing itself is: others tell of things that somebody had."""
 _FIRST_WORDS = re.compile(r"(?:\S+\s*){1,6}")
 COPIES = ("same_picture", "print_from", "detail_of")
 """Kinds of relation that say that the thing may be a later copy."""
