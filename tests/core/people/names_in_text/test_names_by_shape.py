@@ -2,7 +2,9 @@
 
 from tests.every_row import every_row
 
+from boxlore.core.people.names_in_text import named_after_table
 from boxlore.core.people.names_in_text.names_by_shape import forget_shapes, names_by_shape
+from boxlore.core.statements import fold
 
 NAMES = [
     ("1952-08 Port Chalmers regatta - Michael Rourke (left), Helmi.jpg", "Michael Rourke; Helmi"),
@@ -101,6 +103,7 @@ NONE = [
     "Photographed by Burton Brothers",
     "Hudson's chocolate factory",
     "A bust of Robert Burns on the bookcase", "Lõke paistis üle lahe", "Uncle Street",
+    "Святой Николай на иконе", "Крейсер Юрий у причала",
     "Our Hillman Minx outside the church", "Turi, a brigantine", "Moana Pool",
     "A game of euchre at the Oddfellows hall",  "Ivy on the wall", "Rose", "Mark & sons of the road",
 ]  # fmt: skip
@@ -114,6 +117,12 @@ def test_what_is_written_as_the_names_of_people_is_found(words: str, names: str)
 @every_row("words", NONE)
 def test_what_is_called_after_somebody_is_nobodys_name(words: str) -> None:
     assert [words[start:end] for start, end in names_by_shape(words)] == []
+
+
+def test_the_words_of_the_table_are_folded_as_those_that_are_sought() -> None:
+    tables = [words for words in vars(named_after_table).values() if isinstance(words, frozenset)]
+    assert len(tables) > 10
+    assert not [word for words in tables for word in words if word != fold(word)]
 
 
 def test_a_strike_forgets_what_was_looked_through() -> None:

@@ -43,7 +43,7 @@ COMMON_SHIPS = frozenset(
 
 SHIPS = COMMON_SHIPS | frozenset(
     "liner aurik aurikul laevaga dampfer segler laiva hoyrylaiva skepp fartyg angbat skip "
-    "теплоход крейсер корабль statek navire paquebot vapeur nave buque vapor frigate brigantine".split()
+    "теплоход креисер корабль statek navire paquebot vapeur nave buque vapor frigate brigantine".split()
 )
 """Before the name of a ship, and behind it."""
 
@@ -71,7 +71,7 @@ KNOWN_TO_ALL = CROWNED_OR_HOLY | frozenset(
     "kung kungen drottning drottningen konge dronning roi reine rey reina re regina krol krolowa car carica "
     "царь царица император императрица король королева "
     "saint saints st ste sainte sankt sint san santa santo sao puha pyha sv svata svaty swiety swieta sw szent "
-    "святой святая святого popes papa papst paavst holy".split()
+    "святои святая святого popes papa papst paavst holy".split()
 )
 """Before the name of a sovereign or of somebody holy."""
 
