@@ -250,6 +250,8 @@ def test_nobody_is_asked_whether_a_child_was_there_before_the_parents_wedding() 
     unborn = [replace(each, born=None) for each in (ANTS, *living)]
     assert about(child, people=unborn, happened=[wedding])["A"] != asked
     assert about(child, people=[replace(each, born=None) for each in alone], happened=[wedding])["A"] == asked
+    capital = replace(wedding, names=("Wedding of Liisi and Arvo",))
+    assert about(child, people=[replace(each, born=None) for each in alone], happened=[capital])["A"] == asked
     of_tree = replace(wedding, people=("Liisi", "Arvo"), names=("Liisi was wed",))
     single = [replace(each, spouses=()) for each in unborn]
     assert not about(child, people=single, happened=[of_tree])["A"].startswith("Is this before")

@@ -319,13 +319,14 @@ class _Asking:
 
 
 _BARE = re.compile(
-    r"(?:wedding|marriage|engagement|birth|death|funeral|burial|christening|baptism|move|sailing|crossing)\b"
+    r"(?:wedding|marriage|engagement|birth|death|funeral|burial|christening|baptism|move|sailing|crossing)\b",
+    re.IGNORECASE,
 )
 
 
 def _with_its_article(name: str) -> str:
     """“Wedding of Ivy and Tom” as it stands within a sentence; names of other languages, and clauses, are as told."""
-    return f"the {name}" if _BARE.match(name) else name
+    return f"the {name[:1].lower()}{name[1:]}" if _BARE.match(name) else name
 
 
 def _closed(first: int | None, last: int | None) -> tuple[int, int]:
