@@ -63,6 +63,7 @@ from boxlore.core.people.names_in_text.told_as_people import (
     is_beside_what_somebody_does,
     is_joined_to_another,
     is_of_a_family,
+    is_of_english,
     is_told_as_a_person,
     is_told_by_its_thing,
     is_word_of_a_dictionary,
@@ -452,8 +453,7 @@ def _is_called(word: Word) -> bool:
     """Whether it is a known given name, also as it ends in a sentence, if it is then no word of any language."""
     bare = _bare(word)
     if bare in _families_too():
-        is_word = is_ordinary(bare) or is_english(bare) or bool(languages_with(bare, ("en",)))
-        return not is_word and (len(bare) >= _LONG_GIVEN or not is_known_anywhere(bare))
+        return not is_of_english(bare) and (len(bare) >= _LONG_GIVEN or not is_known_anywhere(bare))
     return bare in CALLED or (is_called(bare) and not is_known_anywhere(bare) and not is_english(bare))
 
 

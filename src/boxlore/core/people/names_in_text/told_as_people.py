@@ -59,6 +59,11 @@ def is_word_of_a_dictionary(folded: str) -> bool:
     return is_english(folded) or is_ordinary(folded) or is_known_anywhere(folded)
 
 
+def is_of_english(folded: str) -> bool:
+    """Whether the dictionaries of English, large and small, have a folded word."""
+    return is_english(folded) or is_ordinary(folded) or bool(languages_with(folded, ("en",)))
+
+
 def is_told_as_a_person(told: str, words: Sequence[Word], first: int, last: int) -> bool:
     """Whether words written large, of which none is a known given name, are somebody by what stands beside them."""
     run = words[first : last + 1]
@@ -66,12 +71,12 @@ def is_told_as_a_person(told: str, words: Sequence[Word], first: int, last: int)
     if words[first].script != LATIN or any(len(word.folded) < _SHORTEST or word.folded in BEHIND for word in run):
         return False
     bare = [APOSTROPHES.split(word.folded)[0] for word in run]
-    if led in BEFORE or bare[0] in BEFORE or any(map(_is_of_english, bare[1:])):
+    if led in BEFORE or bare[0] in BEFORE or any(map(is_of_english, bare[1:])):
         return False
     is_beside_people = _is_beside_what_is_of_people(told, words, last)
     if last > first and (is_beside_people or bare[0] in PEOPLE) and not is_word_of_a_dictionary(bare[-1]):
         return True
-    if _is_of_english(bare[0]) or (is_word_of_a_dictionary(bare[0]) and not is_beside_people):
+    if is_of_english(bare[0]) or (is_word_of_a_dictionary(bare[0]) and not is_beside_people):
         return False
     if is_beside_people:
         return led not in _PLACES_BEFORE or led == "the"
@@ -83,10 +88,6 @@ def is_told_as_a_person(told: str, words: Sequence[Word], first: int, last: int)
         return led == "with" and not _IN_THE_VIEW.match(told, words[last].end)
     languages = languages_told(words, first)
     return "de" not in languages or not is_any_told(languages)
-
-
-def _is_of_english(folded: str) -> bool:
-    return is_english(folded) or is_ordinary(folded) or bool(languages_with(folded, ("en",)))
 
 
 def is_told_by_its_thing(behind: Sequence[Word]) -> bool:
@@ -131,7 +132,7 @@ def is_joined_to_another(words: Sequence[Word], at: int, *, begins: bool) -> boo
         return False
     pair = (words[at], words[at + 2])
     return words[at + 1].folded == "and" and not any(
-        word.is_small or _is_of_english(word.folded) or word.folded in CALLED for word in pair
+        word.is_small or is_of_english(word.folded) or word.folded in CALLED for word in pair
     )
 
 
@@ -144,7 +145,7 @@ def is_of_a_family(words: Sequence[Word], at: int) -> bool:
         return not is_english(folded)
     stems = [folded.removesuffix(end) for end in _PLURALS if folded.endswith(end)]
     goes_on = behind is None or not behind.is_small or behind.folded in _AT
-    if led != "the" or not goes_on or not stems or any(map(_is_of_english, (folded, *stems))):
+    if led != "the" or not goes_on or not stems or any(map(is_of_english, (folded, *stems))):
         return False
     is_with = at > 1 and words[at - 2].folded in ("with", "neighbours", "friends", "at")
     is_with = is_with or (at >= _VISIT and words[at - _VISIT].folded == "visit")
