@@ -1,6 +1,7 @@
 """`boxlore scan`: the care for one scan of one item. No scan's file is ever written to."""
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 import click
@@ -14,6 +15,7 @@ from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.scans.carried_markers import AWAY, STAY
+from boxlore.tasks.scans.intake import IntakeResult
 from boxlore.tasks.scans.one_scan import damage_words, take_scan
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.markers import Markers
@@ -43,7 +45,7 @@ _altered = click.option("--altered", is_flag=True, help="The altered version (co
 @click.pass_context
 def add(ctx: click.Context, item: str, file: Path, side: str, altered: bool) -> None:
     """Copy FILE in as a scan of ITEM, which has none of that side yet; or as an altered version beside its scan."""
-    _take(ctx, item, file, side=SIDES[side], altered=altered)
+    _take(ctx, item, partial(take_scan, path=file, side=SIDES[side], altered=altered))
 
 
 @scan.command("replace")
@@ -63,22 +65,13 @@ def replace_it(ctx: click.Context, item: str, file: Path, side: str, markers: st
     Of a sheet of prints only this one is replaced. Where the scan that is here was lost or damaged on the disk, FILE
     may also be the same file once more.
     """
-    _take(ctx, item, file, side=SIDES[side], better=True, markers=markers or "")
+    _take(ctx, item, partial(take_scan, path=file, side=SIDES[side], better=True, markers=markers or ""))
 
 
-def _take(
-    ctx: click.Context,
-    item: str,
-    file: Path,
-    *,
-    side: str,
-    altered: bool = False,
-    better: bool = False,
-    markers: str = "",
-) -> None:
+def _take(ctx: click.Context, item: str, take: Callable[[Collection, str], IntakeResult]) -> None:
     with open_for_writing(ctx.obj) as collection:
         number = collection.store.number_of(find_item(collection, item).id)
-        result = take_scan(collection, number, file, side=side, altered=altered, better=better, markers=markers)
+        result = take(collection, number)
         talk.say(output.safe(f"{result.number or number}: {result.why or 'taken in'}."))
         for words in damage_words(collection, number):
             talk.say(output.safe(words))
