@@ -369,7 +369,10 @@ def _lost(run: _IntakeRun, digests: Iterable[tuple[ScanSide, str]], known_ids: I
     return {
         side: Stood(known)
         for (side, digest), known in zip(digests, known_ids, strict=True)
-        if known and digest not in run.scans and not run.here.is_whole(known, digest)
+        if known
+        and digest not in run.scans
+        and run.here.lies_there(side) != Stood(known)  # for that one was read just now
+        and not run.here.is_whole(known, digest)
     }
 
 

@@ -10,13 +10,13 @@ of which what lies in the collection is gone, or is not as it was.
 
 import os
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.pictures import EARLIER, SHOWS_WORDS, FileFacts
+from boxlore.core.fields.pictures import EARLIER, SHOWS_WORDS, FileFacts, Shows
 from boxlore.core.findings import several
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.marks import looks_like_number
@@ -46,8 +46,7 @@ class ScansHere:
     def by_path(self) -> Mapping[str, str]:
         """The path of a file, without dots -> the id of its scan."""
         folder = str(self.collection.folder.resolve())
-        scans = self.collection.store.scans()
-        return {os.path.normpath(os.path.join(folder, facts.path)): ident for ident, facts in scans}
+        return {os.path.normpath(os.path.join(folder, facts.path)): ident for ident, facts in self.files.items()}
 
     @cached_property
     def files(self) -> Mapping[str, FileFacts]:
@@ -59,8 +58,7 @@ class ScansHere:
         """(item id, side) -> what shows it as it was scanned: scans, and parts of scans."""
         made = {ident: role for ident, _, role in self.collection.store.words_of(["role"])}
         sides: dict[tuple[str, str], list[Stood]] = defaultdict(list)
-        for scan, _, words in self.collection.store.words_of(["shows"]):
-            shows = SHOWS_WORDS.read(words)
+        for scan, shows in self._shows:
             alone = shows.area is None and len(self.shown.get(scan, ())) == 1
             if (shows.role or made.get(scan, AS_SCANNED)) == AS_SCANNED:
                 sides[shows.item, shows.side].append(Stood(scan, "" if alone else shows.item))
@@ -70,11 +68,15 @@ class ScansHere:
     def shown(self) -> Mapping[str, Mapping[str, str]]:
         """Scan id -> the items that it shows, each with the side."""
         items: dict[str, dict[str, str]] = defaultdict(dict)
-        for scan, _, words in self.collection.store.words_of(["shows"]):
-            shows = SHOWS_WORDS.read(words)
+        for scan, shows in self._shows:
             if shows.role != EARLIER:
                 items[scan][shows.item] = shows.side
         return items
+
+    @cached_property
+    def _shows(self) -> Sequence[tuple[str, Shows]]:
+        """Scan id, and what it shows."""
+        return [(scan, SHOWS_WORDS.read(words)) for scan, _, words in self.collection.store.words_of(["shows"])]
 
     def shown_whole(self, scan: str) -> list[str]:
         """The items (ids) that all of a scan shows."""
@@ -90,8 +92,7 @@ class ScansHere:
 
     def is_whole(self, scan: str, digest: str) -> bool:
         """Whether the file of a scan lies where it was noted, with these bytes."""
-        path = self.collection.folder / self.files[scan].path
-        return path.is_file() and sha256_of(path) == digest
+        return self.lies_as_noted(scan) and sha256_of(self.collection.folder / self.files[scan].path) == digest
 
     def numbers(self, stood: Stood) -> str:
         """The numbers of the items that are shown there."""
