@@ -177,13 +177,8 @@ def _without_bed(look: _Look, region: Array) -> list[Array]:
         count, labels, stats, _ = cv2.connectedComponentsWithStats(surely, connectivity=4)
         large = [label for label in range(1, count) if stats[label, cv2.CC_STAT_AREA] >= SMALLEST * region.size]
         parts = [(labels == label).astype(np.uint8) for label in large]
-        quads = [_four_sides(part) for part in parts if not _at_rim(part)]
-        whole = [quad is not None and _filled(part, quad) > REGULAR for part, quad in zip(parts, quads, strict=False)]
-        if (
-            sum(int(part.sum()) for part in parts) >= HALF * int(region.sum())
-            and all(whole)
-            and len(whole) == len(parts)
-        ):
+        is_most = sum(int(part.sum()) for part in parts) >= HALF * int(region.sum())
+        if is_most and all(not _at_rim(part) and _solid(part, REGULAR) for part in parts):
             return parts
     return []
 
@@ -193,10 +188,10 @@ def _at_rim(region: Array) -> bool:
     return bool(region[0].any() or region[-1].any() or region[:, 0].any() or region[:, -1].any())
 
 
-def _solid(region: Array) -> bool:
+def _solid(region: Array, least: float = SOLID) -> bool:
     """Whether a thing fills its four sides as prints do, or several side by side; a border's line and shadow do not."""
     quad = _four_sides(region)
-    return quad is not None and _filled(region, quad) > SOLID
+    return quad is not None and _filled(region, quad) > least
 
 
 def _prints_of(look: _Look, region: Array, others: Array, depth: int = 0) -> list[_Outlined]:
