@@ -95,18 +95,30 @@ def looked_at(collection: Collection) -> dict[str, int | None]:
 
 def damage_findings(collection: Collection, numbers: Sequence[str] | None = None) -> list[tuple[str, Finding]]:
     """(item's number, finding) of each damaged scan in whose place no whole one came; of these items, or of all."""
-    damaged = [words for _, _, words in collection.store.words_of(("looks",)) if LOOKS_WORDS.or_none(words) is None]
-    return _findings(collection, numbers, damaged_scans) if damaged else []
+    return _findings(collection, numbers, [damaged_scans] if _some_are_damaged(collection) else [])
 
 
 def intake_findings(collection: Collection, numbers: Sequence[str]) -> list[tuple[str, Finding]]:
     """The same of what an intake took, and of each file of several pages, of which only the first is seen."""
-    with_pages = any("pages: " in words for _, _, words in collection.store.words_of(("embedded",)))
-    return damage_findings(collection, numbers) + (_findings(collection, numbers, unseen_pages) if with_pages else [])
+    rules: list[RecordRule] = [damaged_scans] if _some_are_damaged(collection) else []
+    if any("pages: " in words for _, _, words in collection.store.words_of(("embedded",))):
+        rules.append(unseen_pages)
+    return _findings(collection, numbers, rules)
 
 
-def _findings(collection: Collection, numbers: Sequence[str] | None, rule: RecordRule) -> list[tuple[str, Finding]]:
-    if numbers is not None and not numbers:
+def _some_are_damaged(collection: Collection) -> bool:
+    return any(LOOKS_WORDS.or_none(words) is None for _, _, words in collection.store.words_of(("looks",)))
+
+
+def _findings(
+    collection: Collection, numbers: Sequence[str] | None, rules: Sequence[RecordRule]
+) -> list[tuple[str, Finding]]:
+    if not rules or (numbers is not None and not numbers):
         return []
     chosen = EVERYTHING if numbers is None else Selection(items=tuple(numbers))
-    return [(record.number, finding) for record in records(collection, chosen) for finding in rule(record, {})]
+    return [
+        (record.number, finding)
+        for record in records(collection, chosen)
+        for rule in rules
+        for finding in rule(record, {})
+    ]
