@@ -399,9 +399,8 @@ class Teller:
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
             self.read_into(act, act.state(subject, "name", words, replaces=names[0].id, **how))
         else:
-            shown = next(
-                (person.name for person in self._collection.people().values() if person.id == relative), called
-            )
+            known = self._collection.people().get(relative)
+            shown = known.name if known else called
             return f"Is “{before_brackets(statement.words)}” {shown}, or somebody else?"
         return ""
 
