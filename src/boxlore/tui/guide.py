@@ -10,7 +10,7 @@ from boxlore.tui.widgets.plain_text import StyledText
 
 CAP_WIDE, HELP_WIDE = 10, 58
 """Columns of what is printed on a key, and of what it does beside that: both fit into a window 80 columns wide."""
-LINE_END, BESIDE = "\n", "\n" + " " * (CAP_WIDE + 3)
+BESIDE = "\n" + " " * (CAP_WIDE + 3)
 
 Sections = tuple[tuple[str, tuple[str, ...]], ...]
 """(heading, paragraphs) of each section."""
@@ -153,5 +153,5 @@ def _lines(keys: tuple[Key, ...]) -> tuple[tuple[str, str], ...]:
 def _keys(heading: str, keys: tuple[tuple[str, str], ...]) -> list[StyledText]:
     written: list[StyledText] = [(f"{heading}\n\n", "bold $primary")]
     for cap, words in keys:
-        written += [(f"  {cap:<{CAP_WIDE}}", "bold"), f" {textwrap.fill(words, HELP_WIDE).replace(LINE_END, BESIDE)}\n"]
+        written += [(f"  {cap:<{CAP_WIDE}}", "bold"), f" {BESIDE.join(textwrap.wrap(words, HELP_WIDE))}\n"]
     return [*written, "\n"]
