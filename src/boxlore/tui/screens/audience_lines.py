@@ -7,7 +7,6 @@ from boxlore.core.fields.audiences import audience_shown, read_audience
 from boxlore.tui.screens.forms import Blank
 
 ARCHIVE = "archive"
-FOR_ANYONE = "for anyone"
 AUDIENCES = (
     ("anyone", "anyone"),
     ("family", "the family"),
@@ -37,4 +36,4 @@ def audience_read(answers: Mapping[str, str]) -> str:
 
 def for_whom(audience: str) -> str:
     """An audience in words: “for the family only”, “for anyone”."""
-    return audience_shown(audience) or FOR_ANYONE
+    return audience_shown(audience) or "for anyone"

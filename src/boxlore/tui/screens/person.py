@@ -3,6 +3,7 @@
 from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.audiences import audience_shown
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import id_meant
@@ -12,7 +13,7 @@ from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.who_said_it import reassign
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.audience_lines import FOR_ANYONE, for_whom
+from boxlore.tui.screens.audience_lines import for_whom
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
@@ -128,7 +129,7 @@ class PersonScreen(ListScreen):
     def _for_whom(self, said: Statement) -> str:
         """Whom a statement is for; of somebody living nothing goes outside the family without consent."""
         whom = for_whom(said.audience)
-        if whom != FOR_ANYONE or not self._is_living():
+        if audience_shown(said.audience) or not self._is_living():
             return whom
         return f"{whom}; taken as living, so outside the family by consent only"
 
