@@ -11,6 +11,7 @@ from boxlore.core.originals.source_names import source_in_full
 ROWS = [  # source, in full
     ("KOD-D31; NEDCC 5.5", "Kodak, leaflet D-31; Northeast Document Conservation Center, leaflet 5.5"),
     ("NPS-TREE", "US National Park Service, Film Base Identification"),
+    ("NPS 14/9; LC (away)", "US National Park Service, Conserve O Gram 14/9; Library of Congress (away)"),
     ("LC; common practice", "Library of Congress; common practice"),
     ("common practice, no source", "common practice, no source"),
 ]

@@ -14,10 +14,12 @@ NAMES = {
     "NEDCC": "Northeast Document Conservation Center, leaflet",
     "NIEHS": "US National Institute of Environmental Health Sciences",
     "NPS": "US National Park Service",
+    "NPS 14/9": "US National Park Service, Conserve O Gram 14/9",
     "NPS-TREE": "US National Park Service, Film Base Identification",
     "SIA": "Smithsonian Institution Archives",
 }
-"""A short name of a source, and whose it is. Of a leaflet's number alone it is said that it is one."""
+"""A short name of a source, and whose it is, or what it is called. Behind a publisher of leaflets stands the number of
+one."""
 
 _SHORT = re.compile(rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, NAMES), key=len, reverse=True))})(?![\w-])")
 
