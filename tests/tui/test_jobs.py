@@ -347,7 +347,11 @@ REFUSED = [
     ("intake", {"path": ".", "folder": "1"}, "It is not said in which box folder “1” is. Write the box too."),
     ("without_scan", {"count": "2", "folder": "1"}, "It is not said in which box folder “1” is."),
     ("transfer", {}, "It is not said whether the originals are handed over."),
-    ("transfer", {"originals": "before"}, "It is not said whether the originals are handed over."),
+    (
+        "transfer",
+        {"originals": "before"},
+        "It is not said whether the originals are handed over. Name the earlier transfer, or choose yes or no.",
+    ),
     ("scan", {}, "No photograph is named."),
     ("scan", {"number": "TRA-0001", "file": "/nowhere/a.jpg"}, "There is no file /nowhere/a.jpg."),
     ("without_scan", {"count": "many"}, "“many” is not how many. Write a number from 1 to 10,000."),

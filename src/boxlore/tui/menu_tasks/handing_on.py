@@ -115,7 +115,8 @@ def _originals(answer: str, earlier: Path | None) -> bool:
     if answer == _AS_BEFORE and earlier is not None:
         return originals_before(earlier)
     if answer not in ("yes", "no"):
-        raise WrongUse("It is not said whether the originals are handed over.", "Choose it with ← or →.")
+        what_to_do = "Name the earlier transfer, or choose yes or no." if answer else "Choose it with ← or →."
+        raise WrongUse("It is not said whether the originals are handed over.", what_to_do)
     return answer == "yes"
 
 

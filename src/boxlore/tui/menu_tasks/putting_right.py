@@ -38,7 +38,7 @@ TASKS = {
     "give": Task(
         Group.PUT_RIGHT,
         "Give answers to a teller",
-        "noted as yours, to who told them",
+        "those that were noted as yours",
         lambda collection: [
             Blank(
                 "name",

@@ -19,7 +19,7 @@ def _which(collection: Collection) -> Blank:
     choices = []
     for ident, name in sittings(collection):
         held[name] += 1
-        choices.append((ident, name if held[name] == 1 else f"{name}, the {held[name]}. of that day"))
+        choices.append((ident, name if held[name] == 1 else f"{name}, no. {held[name]} of that day"))
     last = tuple(choices[-MOST:][::-1]) or (("", "there was none yet"),)
     return Blank("sitting", "Which sitting?", last[0][0], choices=last)
 

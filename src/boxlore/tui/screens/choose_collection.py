@@ -171,7 +171,7 @@ class StartScreen(Screen[None]):
                 "country",
                 "In which country does the family live?",
                 "",
-                "In English. Its places, holidays, summer and way to write a day come first. May stay empty.",
+                "In English. Its places and holidays come first, and its ways are offered next. May stay empty.",
             ),
             Blank(
                 "folder",

@@ -66,7 +66,7 @@ async def ask_teller(app: App[Any], sitting: Sitting, then: Then, *more: Choice,
 def _about(sitting: Sitting, teller: KnownTeller) -> str:
     often = "one sitting" if teller.sittings == 1 else f"{teller.sittings} sittings"
     if sitting.id and sitting.source.ref == teller.person:
-        return f"{often}, with this one"
+        return "this sitting" if teller.sittings == 1 else f"{often}, this one among them"
     return f"{often}, last {on_day(sitting, teller.last)}" if teller.last else often
 
 
