@@ -15,7 +15,14 @@ from boxlore.disk.pictures import read_header
 from boxlore.disk.regular_file import open_regular
 from boxlore.formats import picture_files, said, tiff
 from boxlore.formats.regions import has_regions, people_in_regions
-from boxlore.formats.said_in_languages import default_text, descriptions, further_languages, joined_place, places_shown
+from boxlore.formats.said_in_languages import (
+    Descriptions,
+    default_text,
+    descriptions,
+    further_languages,
+    joined_place,
+    places_shown,
+)
 from boxlore.formats.said_in_slots import slots
 
 _TOLD_IN_FILES = (
@@ -61,8 +68,7 @@ def embedded_in(path: Path) -> str:
     """
     with open_regular(path) as file:
         every = list(said.texts(file))
-        lines = _known_in(file, list(said.people_shown(file)))
-        lines += _in_regions(file, path) + _pages(file)
+        lines = _known_in(file, path, list(said.people_shown(file))) + _pages(file)
         of_profile = set(said.profile_texts(file))
     known = {part for _, words in lines for part in (words, *words.split("; "))}
     unknown = [text for text in every if text not in known][:MOST_FURTHER_TEXTS]
@@ -70,8 +76,8 @@ def embedded_in(path: Path) -> str:
     return EMBEDDED_WORDS.write(Embedded((*lines, *further)))
 
 
-def _known_in(file: BinaryIO, shown: list[str]) -> list[tuple[str, str]]:
-    """The lines of _TOLD_IN_FILES, and what is wrong with the file."""
+def _known_in(file: BinaryIO, path: Path, shown: list[str]) -> list[tuple[str, str]]:
+    """The lines of _TOLD_IN_FILES, what is wrong with the file, and who is seen where."""
     try:
         metadata = picture_files.read(file)
         described = descriptions(file)
@@ -96,7 +102,7 @@ def _known_in(file: BinaryIO, shown: list[str]) -> list[tuple[str, str]]:
         lines += [(name, words)] if words else []
         lines += [(name, other) for other in _told_otherwise(words, texts) if name in _TOLD_TWICE]
         lines += [(f"{name}.{language}", text) for language, text in further.get(name, ()) if text != words]
-    return [*lines, *(("problem", problem) for problem in metadata.problems)]
+    return [*lines, *(("problem", problem) for problem in metadata.problems), *_in_regions(described, path)]
 
 
 def _day(words: str) -> str:
@@ -122,10 +128,10 @@ def _bare(text: str) -> str:
     return "".join(letter for letter in text.casefold() if letter.isalnum())
 
 
-def _in_regions(file: BinaryIO, path: Path) -> list[tuple[str, str]]:
+def _in_regions(described: Descriptions, path: Path) -> list[tuple[str, str]]:
     """Who is seen where, as `region` lines: x, y, width and height in 0..1 of the stored picture, and the name."""
     with suppress(BoxloreError):
-        if has_regions(described := descriptions(file)):
+        if has_regions(described):
             facts = read_header(path)
             found = people_in_regions(described, (facts.width, facts.height), facts.orientation)
             return [("region", f"{' '.join(f'{part:g}' for part in box)} {name}") for name, box in found]
