@@ -15,7 +15,7 @@ from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.originals import Kept
-from boxlore.core.fields.pictures import FileFacts
+from boxlore.core.fields.pictures import FileFacts, Shows
 from boxlore.core.originals.location_history import Stated
 from boxlore.core.records.item_record import Material
 from boxlore.core.statements import Kind, Subject
@@ -438,6 +438,10 @@ class Store:
     def scans(self) -> Iterator[tuple[str, FileFacts]]:
         """Every scan's id with the facts of its file."""
         return self._stream(queries.scans)
+
+    def showing(self, item: str) -> list[tuple[str, Shows]]:
+        """(scan's id, what it shows) of all that shows an item, of what has another in its place too."""
+        return self._ask(queries.showing, item)
 
     def search(self, words: str, limit: int = 50) -> list[Hit]:
         """Statements in force and drafts that hold all these words, or words that begin with them."""

@@ -29,6 +29,7 @@ from boxlore.core.fields.pictures import (
     SHOWS_WORDS,
     STRUCK_SQL,
     FileFacts,
+    Shows,
 )
 from boxlore.core.fields.plain_values import START, START_SQL, YES_NO_WORDS
 from boxlore.core.fields.sittings import PAPER_WORDS, RECORDING_WORDS, PaperFacts, RecordingFacts
@@ -367,6 +368,11 @@ def shown_on(db: sqlite3.Connection, scan: str, area: Sequence[float]) -> str:
         if (shows.area.numbers if shows.area else ()) == tuple(area):
             return number_of(db, shows.item)
     return ""
+
+
+def showing(db: sqlite3.Connection, item: str) -> list[tuple[str, Shows]]:
+    query = f"SELECT subject, words FROM in_force WHERE field = 'shows' AND {SHOWS_ITEM_SQL} = ? ORDER BY row"
+    return [(scan, SHOWS_WORDS.read(words)) for scan, words in db.execute(query, (item,))]
 
 
 def scans(db: sqlite3.Connection) -> Iterator[tuple[str, FileFacts]]:

@@ -21,9 +21,7 @@ def earlier_files(collection: Collection, record: Record) -> list[str]:
     of its own now. None of them was deleted by us."""
     now = {scan.path for scan in record.scans}
     scans = [scan.id for scan in record.scans]
-    for scan, _, words in collection.store.words_of(["shows"]):
-        if record.id in words and (shows := SHOWS_WORDS.or_none(words)) and shows.role == EARLIER:
-            scans.append(scan)
+    scans += [scan for scan, shows in collection.store.showing(record.id) if shows.role == EARLIER]
     files = (
         FILE_WORDS.or_none(past.statement.words) for scan in scans for past in collection.store.history(scan, "file")
     )
