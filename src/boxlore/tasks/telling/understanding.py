@@ -40,7 +40,7 @@ from boxlore.gazetteer.matching import ToldPlaces, also_told, told_often
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import family_way, phrase_settings
 from boxlore.tasks.telling.places import home_countries, own_gazetteer, own_places, place_reading
-from boxlore.tasks.telling.time_line import all_events
+from boxlore.tasks.telling.time_line import all_events, own_events
 
 REGISTRY = "registry 1"
 
@@ -141,9 +141,12 @@ class Understanding:
 
     def _with_a_slip(self, words: str, around: "Around", settings: phrases.PhraseSettings) -> DateReading | None:
         """The question what is meant, where a word is a slip of a told event (“the weding”); None for other words."""
+        happened = own_events(self._collection)
+        if not happened:
+            return None
         people = self._collection.people()
         names = {piece for person in people.values() for name in person.forms for piece in name.casefold().split()}
-        for told in mended(words, all_events(self._collection), names):
+        for told in mended(words, happened, names):
             read = phrases.read(told, settings, self.known(told, around))
             if read.choices:
                 ask = read.ask or f"“{words}”: is “{told}” meant?"
