@@ -12,13 +12,10 @@ from boxlore.core.findings import several
 from boxlore.core.sitting.stages import Step
 from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import course
-from boxlore.tasks.sitting.beginning import known_tellers
+from boxlore.tasks.sitting.beginning import known_tellers, offered
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.tellers_page import Showing
-
-MOST_TELLERS = 9
-"""So many of those who told before are offered, those who told last."""
 
 _SURE = tuple(str(sureness) for sureness in Sure if sureness is not Sure.NOT_KNOWN)
 
@@ -113,7 +110,7 @@ def sit_plain(
 
 def _ask_who_tells(sitting: Sitting, listen: Callable[[], str | None], say: Say) -> None:
     """Ask who tells today, until it is said; an empty line leaves it to the keeper."""
-    tellers = sorted(known_tellers(sitting.collection)[:MOST_TELLERS], key=lambda teller: teller.place)
+    tellers = offered(known_tellers(sitting.collection))
     say("Who tells today? Say a number or a whole name; an empty line: you, as the keeper.")
     for number, teller in enumerate(tellers, 1):
         say(f"{number}. {teller.name}")

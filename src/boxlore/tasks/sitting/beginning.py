@@ -5,7 +5,7 @@ and this desk, not about the photographs.
 """
 
 import time
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.people.reference import id_meant
@@ -16,6 +16,9 @@ from boxlore.tasks.telling.understanding import Understanding
 
 OUT = "out"
 """The note in the store: the id of the item that was out last, and when, with a blank between."""
+
+MOST_OFFERED = 9
+"""So many of those who told before are offered, those who told last."""
 
 PATIENCE = 1.0
 """Seconds that are spent at most on looking for the next photograph with an open question."""
@@ -63,6 +66,12 @@ def known_tellers(collection: Collection) -> list[KnownTeller]:
             place=before.place if before else len(tellers),
         )
     return sorted(tellers.values(), key=lambda teller: (teller.last, teller.name), reverse=True)
+
+
+def offered(tellers: Sequence[KnownTeller]) -> list[KnownTeller]:
+    """Those of `known_tellers` who told last, in the order in which they first told, so that a digit means the same one
+    every day."""
+    return sorted(tellers[:MOST_OFFERED], key=lambda teller: teller.place)
 
 
 def _terms(consent: str) -> str:

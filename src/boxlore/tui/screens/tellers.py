@@ -10,7 +10,7 @@ from boxlore.core.dates.family_display import family_display
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting import course
-from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers
+from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers, offered
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.screens.cards import NOWHERE, Choice, Choices, Notice
@@ -20,9 +20,6 @@ from boxlore.tui.screens.which_teller import ask_which_teller
 
 Then = Callable[[], Awaitable[None]]
 """What follows once it is answered."""
-
-MOST = 9
-"""So many of those who told before are offered, those who told last."""
 
 MYSELF, SOMEBODY, LATER = "myself", "somebody", "later"
 _LAST = (
@@ -36,11 +33,10 @@ async def ask_teller(app: App[Any], sitting: Sitting, then: Then, *more: Choice,
                      chosen: Callable[[str], Awaitable[None]] | None = None) -> None:  # fmt: skip
     """Ask who tells, then what was agreed, and go on with `then`. `more` are further lines, which `chosen` does.
 
-    The tellers stand in the order in which they first told, so that a digit means the same one every day; the cursor
-    is at the one who told last.
+    The cursor is at the one who told last.
     """
-    latest = known_tellers(sitting.collection)[:MOST]
-    tellers = sorted(latest, key=lambda teller: teller.place)
+    latest = known_tellers(sitting.collection)
+    tellers = offered(latest)
     known = {f"teller:{at}": teller for at, teller in enumerate(tellers)}
     choices = [Choice(value, teller.name, _about(sitting, teller)) for value, teller in known.items()]
 
