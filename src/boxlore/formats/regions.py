@@ -23,13 +23,13 @@ WHOLE = 0.9
 _BACK = {1: 1, 2: 2, 3: 3, 4: 4, 5: 5, 6: 8, 7: 7, 8: 6}
 """The orientation that undoes another (CIPA DC-008, 4.6.4)."""
 
-
-_BEGIN = ("Regions", "ImageRegion", "RegionInfo")
+_HOLD = ("Regions", "ImageRegion", "RegionInfo")
+"""What holds regions, in MWG's, IPTC's and Microsoft's namespaces."""
 
 
 def has_regions(described: Descriptions) -> bool:
     """Whether a picture's XMP may say where somebody is seen."""
-    return any(str(node.tag).endswith(_BEGIN) for description in described for node in description)
+    return any(str(node.tag).endswith(_HOLD) for description in described for node in description)
 
 
 def people_in_regions(described: Descriptions, size: tuple[int, int], orientation: int) -> list[tuple[str, Box]]:
@@ -50,12 +50,12 @@ def _faces(described: Descriptions, size: tuple[int, int], orientation: int) -> 
     for regions in _elements(described, "mwg-rs:Regions"):
         applied = (_number(regions, "stDim:w"), _number(regions, "stDim:h"))
         for item in _items(regions, "mwg-rs:RegionList"):
-            x, y, wide, high = (_number(item, f"stArea:{name}") for name in ("x", "y", "w", "h"))
+            numbers = _numbers(item, "stArea:x", "stArea:y", "stArea:w", "stArea:h")
             unit, kind = _text(item, "stArea:unit") or "normalized", _text(item, "mwg-rs:Type") or "Face"
-            if None in (x, y, wide, high) or unit != "normalized" or kind != "Face":
+            if len(numbers) < 4 or unit != "normalized" or kind != "Face":
                 continue
-            box = (x - wide / 2, y - high / 2, wide, high)  # type: ignore[operator]  # none of them is None
-            if (stored := _stored(box, applied, size, orientation)) is not None:  # type: ignore[arg-type]
+            x, y, wide, high = numbers
+            if (stored := _stored((x - wide / 2, y - high / 2, wide, high), applied, size, orientation)) is not None:
                 yield _text(item, "mwg-rs:Name"), stored
 
 
@@ -105,12 +105,11 @@ def _fields_of(item: etree._Element) -> Iterator[tuple[object, object]]:
 def _boundary(item: etree._Element, size: tuple[int, int]) -> Box | None:
     shape, unit = _text(item, "Iptc4xmpExt:rbShape"), _text(item, "Iptc4xmpExt:rbUnit")
     names = ("rbX", "rbY", "rbW", "rbH") if shape == "rectangle" else ("rbX", "rbY", "rbRx", "rbRx")
-    x, y, wide, high = (_number(item, f"Iptc4xmpExt:{name}") for name in names)
+    numbers = _numbers(item, *(f"Iptc4xmpExt:{name}" for name in names))
     across, down = size if unit == "pixel" else (1, 1)
-    if shape not in ("rectangle", "circle") or x is None or y is None or wide is None or high is None:
+    if shape not in ("rectangle", "circle") or len(numbers) < 4 or not across or not down:
         return None
-    if not across or not down:
-        return None
+    x, y, wide, high = numbers
     if shape == "circle":  # its radius is in parts of the width
         high = wide if unit == "pixel" else wide * (size[0] / size[1] if all(size) else 1)
         x, y, wide, high = x - wide, y - high, 2 * wide, 2 * high
@@ -141,6 +140,11 @@ def _text(item: etree._Element, name: str) -> str:
 
 def _first_text(node: etree._Element) -> str:
     return next((" ".join(str(text).split()) for text in node.itertext() if str(text).strip()), "")
+
+
+def _numbers(item: etree._Element, *names: str) -> list[float]:
+    """The fields of these names that are numbers."""
+    return [number for number in (_number(item, name) for name in names) if number is not None]
 
 
 def _number(item: etree._Element, name: str) -> float | None:

@@ -30,7 +30,8 @@ def slots(file: BinaryIO) -> Iterator[tuple[str, str]]:
         file.seek(0)
         kind = picture_files.sniff(file.read(16))
         for name, text in _SLOTS[kind](file) if kind in _SLOTS else ():
-            words = " ".join(text.replace("\x00", " ").replace(";", "; " if name == "keywords" else ";").split())
+            apart = text.replace(";", "; ") if name == "keywords" else text
+            words = " ".join(apart.replace("\x00", " ").split())
             is_a_machines = name == "caption" and (_VERSION.search(words) or " " not in words)
             if any(letter.isalpha() for letter in words) and "\ufffd" not in words and not is_a_machines:
                 yield name, words
