@@ -37,6 +37,10 @@ SAID = [
         "“Put right”, “Strike words everywhere”, with those words, does.",
     ),
     ("correct it: boxlore tell TRA-0001 story. If not,", "correct it: at the photograph, under that question. If not,"),
+    (
+        "To bring it back: boxlore scan replace TRA-0001 FILE",
+        "To bring it back: “Take in”, “A scan for one photograph”",
+    ),
     ("To cut it off: boxlore intake --find-prints hand.", "To cut it off: “Take in”, “Prints on a sheet”."),
     ("boxlore new FOLDER --from TRANSFER.", "“Make one again from a transfer”."),
     ("say so: boxlore people tell “Ann R.” living yes.", "say so: “Put right”, “People”."),

@@ -16,7 +16,7 @@ def shown(worked: Proposal, of_it: Sequence[Disagreement]) -> str:
 def write_left_out(claims: Iterable[Claim], indent: str) -> None:
     """What bounds nothing until it is settled."""
     for claim in claims:
-        output.say(f"{indent}left out, since not all can be so that is told there: {said(claim)}")
+        output.say(f"{indent}left out, for not all can be so that is told of that life: {said(claim)}")
 
 
 def said(claim: Claim) -> str:

@@ -91,7 +91,7 @@ def test_the_record_of_an_item_says_what_evidence_says(run, tmp_path: Path, monk
         assert run("-c", folder, "people", "tell", who, field, words)[0] == 0
     run("-c", folder, "tell", "TRA-0002", "story", "Mall was ten", "--by", "narrator:Ants Saar")
     run("-c", folder, "tell", "TRA-0002", "story", "Mall was six", "--by", "narrator:Ants Saar")
-    left_out = "    left out, since not all can be so that is told there: Ants Saar died “January 1943”"
+    left_out = "    left out, for not all can be so that is told of that life: Ants Saar died “January 1943”"
     for number in ("TRA-0001", "TRA-0002"):
         record, whole = run("-c", folder, "show", number)[1], run("-c", folder, "evidence", number)[1]
         date = whole.splitlines()[0].partition("worked out: ")[2]

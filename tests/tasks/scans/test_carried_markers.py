@@ -174,7 +174,10 @@ def test_a_file_that_was_lost_or_damaged_on_the_disk_is_brought_back_by_the_same
     here = collection.folder / record.scans[0].path
     here.write_bytes(here.read_bytes()[:900])
     (known,) = take_in(collection, [Planned(key="a", sides=(ScanSide(path),))], IntakeOptions(copy=True))
-    assert (known.state, "not as it was: boxlore scan replace TRAA-0001 a.jpg" in known.why) == ("known", True)
+    assert (known.state, "not as it was. To bring it back: boxlore scan replace TRAA-0001 FILE" in known.why) == (
+        "known",
+        True,
+    )
     assert take_scan(collection, record.number, path, side="recto", better=True).state == "replaced"
     (scan,) = of(collection, record.number).scans
     assert (scan.id, scan.path) == (record.scans[0].id, f"scans/{record.number}_f_2.jpg")

@@ -61,8 +61,8 @@ def carry_markers(act: Act, collection: Collection, item: str, old: str, scan: s
         raise WrongUse(
             f"{record.number} has {several(len(marked), 'marker')} on the picture that is here, and this one has "
             "another shape: they would stand wrong.",
-            "Say whether they stay, to be moved by you, or go, and who was named there is told of the item (boxlore "
-            "scan replace --markers).",
+            "Say whether they stay (you move them then) or go (who was named there is told of the item): boxlore scan "
+            "replace --markers.",
         )
     for marker in marked:
         about = Subject(Kind.MARKER, marker.id)

@@ -296,9 +296,7 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
         number = store.shown_on(known_ids[0], ())
         why = f"a picture of the same bytes is here already{f', as {number}' if number else ''}"
         if not all(map(run.here.lies_as_noted, known_ids)):
-            why += (
-                f"; its file is not there, or not as it was: boxlore scan replace {number} {planned.sides[0].path.name}"
-            )
+            why += f"; its file is not there, or not as it was. To bring it back: boxlore scan replace {number} FILE"
         return IntakeResult(readable(planned.key), "known", why=why)
     if in_place := _in_place_of(run, planned, known_ids):
         return _replaced(run, planned, digests, in_place)
