@@ -57,7 +57,7 @@ ITEM_KEYS: tuple[Key, ...] = (
         "audience",
         "F6",
         "Fewer see",
-        "Fewer may see this answer: the family only, then the keeper only. F4 opens it again.",
+        "Fewer may see this answer: the family only, then the keeper only. F4 lets more see it again.",
     ),
     Key("f7", "sure", "F7", "How sure", "How sure the teller is: sure, likely, guess."),
     Key("f8", "same", "F8", "Same", "Same people, same day or same place as the photograph before."),

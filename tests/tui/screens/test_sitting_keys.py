@@ -466,7 +466,7 @@ def test_a_date_that_is_not_read_or_read_wrongly_is_said_in_other_words(run: Run
     async def sit() -> None:
         async with hands_on(collection) as hands:
             await hands.press("tab", "tab", "«hats and coats»", "tab")
-            assert "kept as told; not read as a date; Ctrl+P: say which" in hands.text
+            assert "kept as told; not read as a date; Ctrl+P: say when" in hands.text
             await hands.press("ctrl+p", "enter")
             assert "Write when it was, as near as anyone can say." in hands.text
             await hands.fill("gloves")

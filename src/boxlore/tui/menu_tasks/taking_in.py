@@ -282,7 +282,7 @@ TASKS = {
             Blank("what", "What does it show?", "front",
                   choices=(("front", "its front"), ("back", "its back"), ("altered", "coloured or retouched"))),
             Blank("better", "In the place of the scan that is there?", "no",
-                  "The earlier file stays where it is. Markers are asked about on a picture of another shape alone.",
+                  "The earlier file stays where it is. On a picture of another shape, say what becomes of markers.",
                   choices=(*YES_NO, ("stay", "yes, markers stay"), ("away", "yes, markers go"))),
         ],
         _one_scan,

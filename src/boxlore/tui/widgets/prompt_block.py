@@ -240,7 +240,7 @@ def asked_or_made(
     if question is not None:
         return places_asked(question.names)
     if own is not None and own.asks and prompt.reads == "date":
-        return (f"{UNREAD}; ", ("Ctrl+P", "bold"), ": say which")
+        return (f"{UNREAD}; ", ("Ctrl+P", "bold"), ": say when")
     return made_of(own, way) if own else ()
 
 
