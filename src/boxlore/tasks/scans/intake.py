@@ -428,7 +428,8 @@ def _instead_of_part(run: _IntakeRun, side: ScanSide, digest: str, stood: Stood)
     """Take in a scan of its own for what was a part of another, which shows that item no more."""
     number = run.here.numbers(stood)
     scan, file = _new_scan(run, side, digest, number)
-    _whole_looks(run, file)
+    if looks := _whole_looks(run, file):
+        run.act.state(Subject(Kind.SCAN, scan), "looks", looks)
     carry_markers(run.act, run.collection, stood.item, stood.scan, scan, file, run.options.markers)
     part_gives_way(run.act, run.collection, stood)
     run.said[:] = [(side, embedded, "") for side, embedded, _ in run.said]  # its markers are those of the part
