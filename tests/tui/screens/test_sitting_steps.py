@@ -76,6 +76,19 @@ def test_a_rest_and_going_on(run: Run, collection: Collection) -> None:
     run(sit())
 
 
+def test_after_the_end_it_is_still_seen_on_a_narrow_screen_whether_all_is_saved(
+    run: Run, collection: Collection
+) -> None:
+    async def sit() -> None:
+        async with hands_on(collection, size=(80, 24), narrator="Leida Rourke") as hands:
+            await step(hands, "End the sitting")
+            await hands.fill("")
+            await hands.press("escape", "escape")
+            assert "TRA-0001 · no box yet Leida Rourke · ended · 1 of 8 · all saved" in hands.text
+
+    run(sit())
+
+
 def test_esc_at_the_question_of_closing_lets_the_sitting_go_on(run: Run, collection: Collection) -> None:
     async def sit() -> None:
         async with hands_on(collection, size=(120, 60), narrator="Leida Rourke") as hands:

@@ -76,8 +76,8 @@ class KeepingScreen(Screen[None]):
         `saved` is said of them if they are.
         """
         myself = "you tell" if self.sitting.myself else "no teller yet"
-        tells = "told; the sitting has ended" if self.sitting.stage is Stage.CLOSING else "tells"
-        teller = f"{self.sitting.teller_named} {tells}" if self.sitting.id else myself
+        tells = " · ended" if self.sitting.stage is Stage.CLOSING else " tells"  # short: what is saved has to be seen
+        teller = f"{self.sitting.teller_named}{tells}" if self.sitting.id else myself
         state = saved if self.sitting.writable else "read only"
         self.top.tell(right=f"{teller} · {self.place()} · {NOT_SAVED if self.unsaved else state}")
 
