@@ -85,12 +85,12 @@ def evidence(collection: Collection, progress: Progress = QUIET) -> Evidence:
 
 
 MOST_AT_ONCE = 2000
-"""Items up to which everything is worked out for the record of one of them: beyond, it takes seconds, and what follows
-from a part alone would be another answer."""
+"""Items up to which everything is worked out for the record of one of them, in some two seconds. Beyond, it takes too
+long, and what follows from a part alone would be another answer."""
 
 
 def evidence_at_once(collection: Collection) -> Evidence | None:
-    """`evidence`, where that takes no time worth speaking of."""
+    """`evidence`, where that is soon worked out; None where it is not."""
     return evidence(collection) if collection.store.count(Kind.ITEM) <= MOST_AT_ONCE else None
 
 
