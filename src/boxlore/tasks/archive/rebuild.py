@@ -32,6 +32,7 @@ from boxlore.exports.rdf import source_of
 from boxlore.exports.rdf_files import Thing, first_of
 from boxlore.exports.rdf_terms import PREFIXES
 from boxlore.tasks.archive.bags_in_time import files_now, in_time
+from boxlore.tasks.archive.climate_kept import state_climate
 from boxlore.tasks.archive.package_bags import check_of_one, collection_in, what_lacks
 from boxlore.tasks.archive.package_things import (
     RECORDS,
@@ -125,6 +126,8 @@ def rebuild(
             _item(making, name)
         _relations(making, items)
         _others(making)
+        for home in homes:
+            state_climate(act, home, making.files)
         if is_of_wanted(newest):  # each of them went because the archive wanted it
             source = Source(Said.DOCUMENT, f"transfer {package.name}")
             for name in items:

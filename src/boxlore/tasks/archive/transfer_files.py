@@ -32,6 +32,8 @@ from boxlore.exports.turtle_text import as_turtle
 from boxlore.sheets.transfer_papers import NOTHING_AGREED, Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.archive_settings import IN_A_BAG
 from boxlore.tasks.archive.archive_settings import as_toml as archive_as_toml
+from boxlore.tasks.archive.climate_kept import TABLE as CLIMATE_TABLE
+from boxlore.tasks.archive.climate_kept import climate_rows
 from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, consents_words, rights_rows, rights_schema
 from boxlore.tasks.archive.counting import count_items
 from boxlore.tasks.archive.making import Making
@@ -97,6 +99,10 @@ def make_files(making: Making, closing: Closing) -> None:
         rows = list(struck_rows(making.collection, items, keepers_alone(making.collection)))
         if len(rows) > 1:
             making.put(STRUCK_TABLE, "of what words were taken out for good, without the words", as_table(rows))
+        if making.has_sittings and making.is_whole and making.archive.wants("recordings"):
+            climate = list(climate_rows(making.collection, making.seen, {*making.beside, *making.kept}))
+            if len(climate) > 1:
+                making.put(CLIMATE_TABLE, "the climate where it is kept: logs, and readings by hand", as_table(climate))
         remarks = list(remark_rows(making))
         if len(remarks) > 1:
             making.put(REMARKS, "what the archive has remarked, and what the family answers", as_table(remarks))
