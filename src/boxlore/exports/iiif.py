@@ -75,7 +75,7 @@ def _in(language: str, *words: str) -> dict[str, list[str]]:
 def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, base: str) -> dict[str, Any]:
     ident = f"{base}/iiif/{record.number}.json"
     rights, notes = rights_of(record, facts), rights_notes(record, facts)
-    title = record.first("title")
+    title, summary = record.first("title"), captions.caption(record, "sheet")
     page: dict[str, Any] = {
         "@context": CONTEXT,
         "id": ident,
@@ -84,7 +84,7 @@ def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, bas
             title.language if title else facts.language, captions.title(record, captions.Style(brackets=facts.brackets))
         ),
         "metadata": _metadata(record, facts),
-        "summary": _in(facts.language, captions.caption(record, "sheet")),
+        **({"summary": _in(facts.language, summary)} if summary else {}),
         "requiredStatement": {"label": _in("en", "Rights"), "value": _in("en", _said(rights), *notes)},
         **_provider(facts),
         "items": [_canvas(record, scan, base, ident, at) for at, scan in enumerate(scans, 1)],

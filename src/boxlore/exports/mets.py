@@ -1,8 +1,8 @@
 """The bag's pictures as METS with PREMIS: what describes each, what it is, what happened to it, and where it lies.
 
 METS 1.12 (Library of Congress): header, descriptive and administrative sections, files, a physical structure of boxes,
-folders, items and sides. PREMIS Data Dictionary 3.0: an object of category file for each scan, and its fixity events;
-recordings and papers follow, each with its file.
+folders, items and sides. PREMIS Data Dictionary 3.0: an object of category file for each scan, its fixity events, and
+the agent that carried them out; recordings and papers follow, each with its file.
 The dictionaries are from memory but for what their schemas say; a MIX section for pixels is not made. A file's address
 leads out of `metadata/` to `scans/`; where a transfer was split, into the bag beside it that holds the file
 (`tasks.archive.transfer_bags`). Of an update it may lie in an earlier bag: there the address leads to it once the
@@ -25,6 +25,7 @@ from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.records.marks import Mark
 from boxlore.exports.dublin_core import DC, OAI_DC, XSI, dc_element
+from boxlore.exports.ead_dialects import SOFTWARE
 from boxlore.exports.escaping import clean
 
 METS = "http://www.loc.gov/METS/"
@@ -33,9 +34,15 @@ XLINK = "http://www.w3.org/1999/xlink"
 _NSMAP = {"mets": METS, "premis": PREMIS, "xlink": XLINK, "xsi": XSI, "oai_dc": OAI_DC, "dc": DC}
 
 
+_VOCABULARY = "http://id.loc.gov/vocabulary/preservation/"
+_EVENTS = {"message digest calculation": "mes", "fixity check": "fix", "replication": "rep", "ingestion": "ing"}
+"""Codes of the Library of Congress's vocabulary of preservation events, by its labels; from memory."""
+_SOFTWARE_ID = "SOFTWARE"
+
+
 @dataclass(frozen=True, slots=True)
 class FileEvent:
-    """One fixity event of a scan: its kind, when it was, what came of it."""
+    """One fixity event of a file: its kind, when it was, what came of it."""
 
     kind: str
     when: str
@@ -45,7 +52,7 @@ class FileEvent:
 @dataclass(frozen=True, slots=True)
 class MetsSource:
     """What a METS file is made of. `records` come in the order of their containers; `goes` says whether a scan is in
-    the package; `events` are those of a scan by its id."""
+    the package; `events` are those of a scan, a recording or a paper by its id."""
 
     ident: str
     made: str
@@ -103,6 +110,7 @@ def write_mets(source: MetsSource, out: BinaryIO) -> None:
             for held in packed.values():
                 file.write("\n", _administration(held, source.events.get(held.scan.id, ())))
             if packed:
+                file.write("\n", _software())
                 file.write("\n", _files(packed.values()))
             file.write("\n", structure)
     out.write(b"\n")
@@ -163,6 +171,18 @@ def _administration(held: _Packed, events: Iterable[FileEvent]) -> etree._Elemen
     return section
 
 
+def _software() -> etree._Element:
+    """The PREMIS agent of the events: the program that made the digests, compared them and copied the files."""
+    section = _element("amdSec", ID=f"A-{_SOFTWARE_ID}")
+    told = _premis(_data_in(_add(section, "digiprovMD", ID=f"P-{_SOFTWARE_ID}"), "PREMIS:AGENT"), "agent")
+    ident = _premis(told, "agentIdentifier")
+    _premis(ident, "agentIdentifierType", "local")
+    _premis(ident, "agentIdentifierValue", SOFTWARE)
+    _premis(told, "agentName", SOFTWARE)
+    _premis(told, "agentType", "software")
+    return section
+
+
 def _object(parent: etree._Element, scan: ScanFile, path: str) -> None:
     found = _premis(parent, "object")
     found.set(f"{{{XSI}}}type", "premis:file")
@@ -185,9 +205,17 @@ def _event(parent: etree._Element, scan: ScanFile, event: FileEvent, at: int) ->
     ident = _premis(told, "eventIdentifier")
     _premis(ident, "eventIdentifierType", "local")
     _premis(ident, "eventIdentifierValue", f"{scan.id}-{at}")
-    _premis(told, "eventType", event.kind)
+    kind = _premis(told, "eventType", event.kind)
+    if code := _EVENTS.get(event.kind):
+        kind.set("authority", "eventType")
+        kind.set("authorityURI", f"{_VOCABULARY}eventType")
+        kind.set("valueURI", f"{_VOCABULARY}eventType/{code}")
     _premis(told, "eventDateTime", event.when)
     _premis(_premis(told, "eventOutcomeInformation"), "eventOutcome", event.outcome)
+    by = _premis(told, "linkingAgentIdentifier")
+    _premis(by, "linkingAgentIdentifierType", "local")
+    _premis(by, "linkingAgentIdentifierValue", SOFTWARE)
+    _premis(by, "linkingAgentRole", "executing program")
     linked = _premis(told, "linkingObjectIdentifier")
     _premis(linked, "linkingObjectIdentifierType", "UUID")
     _premis(linked, "linkingObjectIdentifierValue", f"urn:uuid:{scan.id}")

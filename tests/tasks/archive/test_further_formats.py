@@ -185,11 +185,19 @@ def test_premis_in_mets_is_valid_by_its_published_schema(package: Path) -> None:
     second = "info:lc/xmlns/premis-v2"
     sections = root.findall("m:amdSec", NAMES)
     assert sections and root.findall(".//p:event", NAMES)
-    for section in sections:
-        whole = etree.Element(f"{{{second}}}premis", version="2.1", nsmap={"premis": second})
-        whole.extend(deepcopy(unit) for unit in section.xpath(".//p:object | .//p:event", namespaces=NAMES))
-        text = etree.tostring(whole).replace(NAMES["p"].encode(), second.encode())
-        assert schema.validate(etree.fromstring(text)), schema.error_log
+    for kind in root.iterfind(".//p:eventType", NAMES):  # that version has no vocabularies yet
+        assert kind.get("valueURI", "").startswith("http://id.loc.gov/vocabulary/preservation/eventType/")
+        kind.attrib.clear()
+    agents = {name.text for name in root.iterfind(".//p:agentIdentifierValue", NAMES)}
+    did = root.findall(".//p:linkingAgentIdentifierValue", NAMES)
+    assert {each.text for each in did} == agents and len(did) == len(root.findall(".//p:event", NAMES))
+    events = {section.get("ID"): len(section.findall(".//p:event", NAMES)) for section in sections}
+    assert {ident for ident, count in events.items() if not count} == {"A-SOFTWARE"}
+    whole = etree.Element(f"{{{second}}}premis", version="2.1", nsmap={"premis": second})
+    for name in ("object", "event", "agent"):
+        whole.extend(deepcopy(unit) for unit in root.iterfind(f".//p:{name}", NAMES))
+    text = etree.tostring(whole).replace(NAMES["p"].encode(), second.encode())
+    assert schema.validate(etree.fromstring(text)), schema.error_log
 
 
 def test_a_static_repository_has_what_a_gateway_needs(package: Path) -> None:

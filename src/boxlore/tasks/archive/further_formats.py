@@ -88,15 +88,19 @@ def _not_shown(without: Sequence[str]) -> Iterator[Finding]:
 
 def _mets(making: Making) -> MetsSource:
     events: dict[str, list[FileEvent]] = defaultdict(list)
+    of_beside: dict[str, list[FileEvent]] = defaultdict(list)
     handed_otherwise = dict(making.not_as_taken_in())
     for row in fixity_events.events(making.collection):
         if row["scan"]:
             handed = handed_otherwise.get(row["scan"])
             of_what = f" (of {handed.before.format('this')})" if handed else ""
             events[row["scan"]].append(FileEvent(row["Event"], row["When"], f"{row['Outcome']}{of_what}"))
+        elif row["sound"]:
+            of_beside[row["File"]].append(FileEvent(row["Event"], row["When"], row["Outcome"]))
     for scan, otherwise in handed_otherwise.items():
         events[scan].append(FileEvent(otherwise.event, making.made, otherwise.outcome))
     beside = list(_files_beside(making))
+    events |= {file.id: of_beside[held.path] for held, file in beside}
     return MetsSource(making.ident, making.made, making.records(), making.facts, making.goes, events, beside)
 
 
