@@ -35,7 +35,7 @@ from boxlore.exports.bag import safe_path
 from boxlore.exports.inventory import as_csv
 from boxlore.exports.rdf import field_of
 from boxlore.exports.rdf_terms import TERMS
-from boxlore.tasks.archive.archive_settings import as_toml, read_archive
+from boxlore.tasks.archive.archive_settings import as_toml, doubtful_codes, read_archive
 from boxlore.tasks.archive.item_states import STATE
 from boxlore.tasks.archive.name_search import names_left
 from boxlore.tasks.archive.names_asked import look_for_names
@@ -727,6 +727,22 @@ def test_an_archives_settings_say_what_is_wrong(tmp_path: Path, line: str, words
     path.write_text(line, encoding="utf-8")
     with pytest.raises(WrongUse, match=words):
         read_archive(path)
+
+
+@pytest.mark.parametrize("encoding", ["utf-8-sig", "utf-16", "utf-16-le"])
+def test_an_archives_settings_are_read_as_windows_saves_them(tmp_path: Path, encoding: str) -> None:
+    """RFC 3629, 6, and RFC 2781, 3.2: a byte order mark is none of the text."""
+    path = tmp_path / "archive.toml"
+    path.write_bytes('# its own words\r\nrepository = "Õhtu Museum"\r\n'.encode(encoding))
+    assert read_archive(path).repository == "Õhtu Museum"
+    path.write_bytes('repository = "Õhtu Museum"'.encode("cp1252"))
+    with pytest.raises(WrongUse, match=r"is not in UTF-8\. Open it in an editor"):  # TOML 1.0.0 is in UTF-8
+        read_archive(path)
+
+
+@pytest.mark.parametrize(("prefix", "is_asked"), [("MS", False), ("PA 12/3-", False), ("", False), ("M S;/x", True)])
+def test_signs_that_codes_hardly_have_are_said(prefix: str, is_asked: bool) -> None:
+    assert [found.rule for found in doubtful_codes(Archive(prefix=prefix))] == ["archive.prefix"] * is_asked
 
 
 def test_an_archives_empty_settings_can_be_read(tmp_path: Path) -> None:

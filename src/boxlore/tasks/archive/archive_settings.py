@@ -10,6 +10,7 @@ from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES, Archive
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_language
 from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.disk.tables import read_text
 from boxlore.tasks.archive.transfer_updates import bags_of
 from boxlore.tasks.collection.settings import toml_value
 
@@ -43,15 +44,17 @@ def as_toml(archive: Archive = NOT_SAID) -> str:
     return "\n".join(lines)
 
 
+_IN_UTF_8 = "Open it in an editor and save it with the encoding UTF-8, as TOML files have it; nothing else was touched."
+
+
 def read_archive(path: Path) -> Archive:
-    """Read an archive's settings. Raises WrongUse naming the line or the setting at fault."""
+    """Read an archive's settings, in UTF-8 or UTF-16, with a byte order mark or without. Raises WrongUse naming the
+    line or the setting at fault."""
+    if not path.exists():
+        raise WrongUse(f"There is no file {path}.", "Ask the archive for its settings, or leave --archive out.")
     try:
-        values = tomllib.loads(path.read_text(encoding="utf-8"))
-    except FileNotFoundError:
-        raise WrongUse(
-            f"There is no file {path}.", "Ask the archive for its settings, or leave --archive out."
-        ) from None
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
+        values = tomllib.loads(read_text(path, _IN_UTF_8))
+    except (tomllib.TOMLDecodeError, RecursionError) as error:
         raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
     known = {field.name for field in fields(Archive)}
     for name, value in values.items():
@@ -80,9 +83,19 @@ _ISIL = re.compile(r"(?P<prefix>[A-Z]{2}|[A-Za-z]|[A-Za-z]{3,4})-[A-Za-z0-9:/-]{
 archive's own code."""
 
 
+_PREFIX = re.compile(r"[^\W_]+(?:[ ./-][^\W_]+)*[./-]?")
+"""Letters and digits, parted by single blanks, points, strokes or hyphens."""
+
+
 def doubtful_codes(archive: Archive) -> Iterator[Finding]:
-    """A note where the agency's code is no ISIL, or is one of another country than the archive says: it goes as it is,
-    for other lists of codes are in use."""
+    """A note where what reference codes begin with has other signs than codes have, and where the agency's code is no
+    ISIL, or is one of another country than the archive says: it goes as it is, for other lists of codes are in use."""
+    if (prefix := archive.prefix) and not _PREFIX.fullmatch(prefix):
+        words = (
+            f"What the archive's reference codes begin with, “{prefix[:40]}”, has signs that such codes hardly have. "
+            f"It goes as it is; ask the archive, or mend {FILE_NAME}."
+        )
+        yield make_finding("archive.prefix", Severity.NOTE, words, "common practice, no source")
     if not archive.agency:
         return
     isil = _ISIL.fullmatch(archive.agency)
