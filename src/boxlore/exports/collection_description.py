@@ -33,15 +33,20 @@ Note = tuple[str, list[Words]]
 def reference_code(facts: CollectionFacts) -> str:
     """The collection's code (DACS 2.1): the archive's own where it has given one, else what its codes begin with, and
     how our numbers begin."""
-    return facts.reference or " ".join(part for part in (facts.archive.prefix, facts.code or facts.id) if part)
+    return facts.reference or _own_code(facts)
+
+
+def _own_code(facts: CollectionFacts) -> str:
+    """What its codes begin with at the archive, and how our numbers begin: `MS TR`."""
+    return " ".join(part for part in (facts.archive.prefix, facts.code or facts.id) if part)
 
 
 def container_code(path: Sequence[tuple[str, str]], facts: CollectionFacts) -> str:
-    """The reference code of a container (DACS 2.1): the collection's, and the labels from the box inwards, `TR/1/2`;
-    what is neither box nor folder says what it is: `TR/1/album 2`. Where the archive has given a reference of its own
-    to the collection, it begins with ours, for the archive has called no container so."""
+    """The reference code of a container (DACS 2.1): what the collection's codes begin with, and the labels from the box
+    inwards, `MS TR/1/2`; what is neither box nor folder says what it is: `MS TR/1/album 2`. It stays as it is once the
+    archive has given the whole a reference of its own, for labels on its shelves and citations have it by then."""
     steps = [label if kind in ("box", "folder") else f"{kind} {label}" for kind, label in path]
-    return "/".join([(facts.code or facts.id) if facts.reference else reference_code(facts), *steps])
+    return "/".join([_own_code(facts), *steps])
 
 
 def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:

@@ -188,9 +188,7 @@ class FindingAid:
         did = self.dialect.add(component, "did")
         for kind, label in path:
             self.dialect.container(did, kind, label)
-        # the reference that the archive has given is of the whole; it has given no container a code
-        codes = {} if self.facts.reference else codes_of(self.facts)
-        self.dialect.add(did, "unitid", code, **codes)
+        self.dialect.add(did, "unitid", code, **codes_of(self.facts))
         return component
 
     def _described(self, component: etree._Element, extent: Extent, title: DcValue | None = None) -> None:

@@ -28,7 +28,7 @@ from tests.every_row import every_row
 
 from boxlore.core.records.audience import OF_SCANS, Recipient, To
 from boxlore.core.records.audience_levels import closed_until
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import Record, is_untold
 from boxlore.core.records.living import life_of
 from boxlore.core.records.marks import Mark
 from boxlore.core.records.withheld import withhold
@@ -229,3 +229,11 @@ def test_a_record_that_one_has_seen_may_be_seen_by_another() -> None:
     assert OUTSIDE.seen(first) == record(withheld=3, closed_scans=True, scans=(scan(),))
     kept = replace(first, audiences=("family",), people=(shown("tom", "Tom Rourke"),))
     assert OUTSIDE.seen(kept) == record(withheld=4, closed_scans=True, scans=(scan(),))
+
+
+def test_what_a_file_says_alone_is_told_by_nobody() -> None:
+    file = said("Harbour", by=Source(Said.FILE, ""), said_by="file")
+    assert is_untold(record(told={"title": (file,)}, scans=(scan(),)))
+    assert not is_untold(record(told=stories(said("Tom rowed.", by=Source(Said.NARRATOR, "tom"), said_by="Tom"))))
+    assert not is_untold(record(people=(shown("tom", "Tom Rourke", number=1),)))
+    assert not is_untold(record(asked=(file,))) and not is_untold(record(withheld=1))

@@ -14,6 +14,7 @@ from pathlib import Path
 import bagit
 import pytest
 from lxml import etree
+from PIL import Image
 from pypdf import PdfReader
 from tests.tasks.archive.a_sitting import a_sitting
 
@@ -42,7 +43,9 @@ from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Quiet
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, seen_by
 from boxlore.tasks.people import registry
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.package_check import verify_package
+from boxlore.tasks.scans.pairing import by_table
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -1051,3 +1054,41 @@ def test_a_scan_with_other_bytes_than_described_is_said_to_be_that(mine: Collect
         bagit.Bag(str(tmp_path / "1" / part)).save(manifests=True)
     made = rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
     assert made.missing == ("scans/TRA-0001_f.jpg as it is described: the file that lies there has other bytes",)
+
+
+def test_codes_of_containers_stay_as_they_are_once_the_whole_has_a_reference(mine: Collection, tmp_path: Path) -> None:
+    """DACS 2.1 (from memory): the code identifies the unit; labels on shelves and citations are made of it. What lies
+    between two transfers is no change of a box, and an older one that is updated asks, for a newer one was packed."""
+    museum = replace(MUSEUM, prefix="MS", country="NZ", agency="NZ-PC")
+    codes = []
+    for at, earlier in enumerate((None, "1", "2", "1"), 1):
+        before = tmp_path / earlier if earlier else None
+        if at == 3:
+            file_untold(mine)
+        order = TransferOrder(archive=museum, earlier=before)
+        made = transfer(mine, tmp_path / str(at), order=order)
+        asked = [found for found in made.findings if found.rule == "transfer.older"]
+        assert [found.severity for found in asked] == ([Severity.ASK] if at == 4 else [])
+        untold = [found.message for found in made.findings if found.rule == "open.untold"]
+        assert [f"open part with all that is to be seen: {UNTOLD}." in words for words in untold] == [True] * (at > 2)
+        root = etree.parse(tmp_path / str(at) / "open/data/metadata/finding-aid.ead3.xml").getroot()
+        units = root.iterfind(".//{*}dsc//{*}c")
+        codes.append([(code.text, code.get("repositorycode")) for unit in units if unit.get("level") != "item"
+                      for code in unit.iterfind("{*}did/{*}unitid")])  # fmt: skip
+        if at == 1:
+            lines = [COLUMNS, ("", "", "the whole transfer", "2026/14", "MS-0106", "")]
+            (tmp_path / "receipt.csv").write_text("\n".join(",".join(line) for line in lines), "utf-8")
+            assert read_receipt(mine, tmp_path / "receipt.csv", archive="Port Chalmers Museum").references == 1
+    assert codes[0] and all(code and code.startswith("MS TR/") and of == "NZ-PC" for code, of in codes[0])
+    assert codes[0] == codes[1]
+
+
+UNTOLD = "TRA-0004"
+
+
+def file_untold(collection: Collection) -> None:
+    """Take a photograph in of which nothing is told."""
+    picture = collection.folder.parent / "new_f.png"
+    Image.new("RGB", (30, 20), "grey").save(picture)
+    row = {"item": "new", "file": picture.name, "side": "recto"}
+    take_in(collection, by_table([(2, row)], picture.parent), IntakeOptions(copy=True))

@@ -9,6 +9,7 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.core.places.country_defaults import usual_ways
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.collection.joining import make_working_copy
 from boxlore.tasks.collection.opening import start
@@ -115,7 +116,7 @@ def _rebuild(folder: Path, packages: tuple[Path, ...], series: str) -> None:
     rebuilt = rebuild(folder, package, also=also, series=series)
     talk.say(
         f"{folder}: {several(rebuilt.items, 'item')}, {several(rebuilt.scans, 'scan')} and "
-        f"{several(rebuilt.statements, 'statement')} from {package}."
+        f"{several(rebuilt.statements, 'statement')} from {ENGLISH.listed([str(path) for path in packages])}."
     )
     for note in rebuilt.notes:
         talk.say(note)

@@ -407,6 +407,14 @@ def is_number_alone(record: Record) -> bool:
     return record.closed_scans and record.withheld > 0 and not is_told
 
 
+def is_untold(record: Record) -> bool:
+    """Whether nobody has told anything of an item, nor was asked: what its file says may be a machine's, and no word of
+    who has looked at it."""
+    return not (record.withheld or record.people or record.asked) and all(
+        view.source.said is Said.FILE for view in every_told(record)
+    )
+
+
 def every_told(record: Record) -> Iterable[StatementView]:
     """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts, and where
     somebody was asked and did not know."""

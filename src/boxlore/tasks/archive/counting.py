@@ -1,7 +1,11 @@
 """The first pass over the items of a part: what there is, which scans go, how each stands against a transfer before."""
 
+from collections.abc import Iterator, Sequence
+
 from boxlore.core.crosswalk.scan_file_names import packed_path
-from boxlore.core.records.item_record import Record, every_told
+from boxlore.core.findings import Finding, Severity, make_finding, several
+from boxlore.core.records.item_record import Record, every_told, is_untold
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.inventory import as_csv, as_table
 from boxlore.tasks.archive.item_states import HEADING, STATE, rest_row, state_row
@@ -36,6 +40,7 @@ def count_items(making: Making) -> None:
     withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen, making.facts)
     changes: list[list[str]] = []
     seen: set[str] = set()
+    untold: list[str] = []
     answers = answers_of_items(making)
     with making.open(STATE, "what this part says of each item, for a later update") as out:
         out.writelines(as_table([HEADING]))
@@ -47,6 +52,8 @@ def count_items(making: Making) -> None:
             withdrawing.compare(record.number, record.id, row[-1].split())
             _note_change(making, row, changes, withdrawing)
             making.holding.add(record)
+            if making.seen.to.is_public and record.open_scans and is_untold(record):
+                untold.append(record.number)
             making.withheld += record.withheld
             making.people |= {shown.person for shown in record.people if shown.person}
             making.people |= tellers_of(every_told(record))
@@ -57,6 +64,7 @@ def count_items(making: Making) -> None:
         if making.earlier and rest[1] in making.earlier.items:  # an older version did not note it
             _note_change(making, rest, changes, withdrawing)
     making.findings += making.handed_scans.findings if making.handed_scans else []
+    making.findings += _untold(untold)
     making.items = [ident for ident in making.items if ident in seen]
     copies: set[str] = set()
     for record in making.records():
@@ -66,6 +74,23 @@ def count_items(making: Making) -> None:
     if making.earlier:
         _keep_others(making, making.earlier, copies)
         _say_update(making, making.earlier, withdrawing, [*changes, *gone_rows(making.earlier, seen)], seen)
+
+
+MOST_NAMED = 10
+"""So many items are named by their numbers."""
+
+
+def _untold(numbers: Sequence[str]) -> Iterator[Finding]:
+    """What is said of photographs that anyone may see in the open part, and of which nobody has said who is on them."""
+    if numbers:
+        more = [f"{len(numbers) - MOST_NAMED} more"] if len(numbers) > MOST_NAMED else []
+        which = ENGLISH.listed([*numbers[:MOST_NAMED], *more])
+        words = (
+            f"Nothing is told of {several(len(numbers), 'photograph that goes', 'photographs that go')} into the open "
+            f"part with all that is to be seen: {which}. Look who is on it before you hand it on; somebody living may "
+            "be. What is to stay closed until a day: boxlore people audience --item NUMBER archive:2070-01-01."
+        )
+        yield make_finding("open.untold", Severity.NOTE, words, "our own rule")
 
 
 def _choose(making: Making, earlier: Earlier) -> set[str]:

@@ -41,6 +41,7 @@ from boxlore.tasks.archive.transfer_bags import (
 from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.transfer_files import make_files
 from boxlore.tasks.archive.transfer_updates import Earlier, chosen_before, originals_before, read_earlier
+from boxlore.tasks.archive.updated_since import packed_since
 from boxlore.tasks.collection.gate import ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_place
@@ -140,7 +141,7 @@ def transfer(
     run = _TransferRun(collection, order, closing, items, outside, progress, earlier=earlier)
     run.made = collection.clock.now()
     run.ident = named_within(collection.id, f"transfer {run.made}")
-    run.findings += [*named, *doubtful_codes(order.archive)]
+    run.findings += [*packed_since(collection, earlier.values()), *named, *doubtful_codes(order.archive)]
     run.findings += contradictions(collection, outside.lives)
     with work_folder(collection.folder, out / "transfer") as work, ExitStack() as held:
         makings = {
