@@ -15,6 +15,7 @@ from pathlib import Path
 import pytest
 from hypothesis import settings
 from tests import drawn, made_once
+from tests.postgres import Cluster, running_cluster
 from tests.small_family import make_small_family
 
 from boxlore.core.statements import Kind
@@ -70,6 +71,13 @@ def _free_memory() -> int:
     """Bytes that the system says programs can still have (Linux, `proc(5)`)."""
     lines = Path("/proc/meminfo").read_text("ascii").splitlines()
     return next(int(line.split()[1]) for line in lines if line.startswith("MemAvailable:")) * 1024
+
+
+@pytest.fixture(scope="session")
+def cluster() -> Iterator[Cluster]:
+    """A PostgreSQL server, begun when the first test asks for it."""
+    with running_cluster() as running:
+        yield running
 
 
 @pytest.fixture(scope="session")

@@ -33,7 +33,7 @@ THIRD_PARTY = {
     "core": set(),
     "formats": {"lxml", "pypdf", "pypdfium2"},
     "gazetteer": {"rapidfuzz"},
-    "store": set(),
+    "store": {"psycopg"},
     "exports": {"lxml", "rdflib"},
     "sheets": {"typst", "jinja2", "markupsafe"},
     "disk": {"PIL", "pillow_heif", "cv2", "numpy", "pyrage"},

@@ -61,11 +61,13 @@ class Desk:
         self.store = open_store(folder)
         self.name = name
 
-    def tell(self, item: Subject, words: str, replaces: str = "", field: str = "story") -> Statement:
+    def tell(
+        self, item: Subject, words: str, replaces: str = "", field: str = "story", audience: str = "anyone"
+    ) -> Statement:
         act = self.clock.new_id()
         told = Statement(
             id=self.clock.new_id(), act=act, subject=item, field=field, words=words, by=self.name, replaces=replaces,
-            recorded_at=self.clock.now(),
+            audience=audience, recorded_at=self.clock.now(),
         )  # fmt: skip
         self.write(act, statements=(told,))
         return told

@@ -50,6 +50,7 @@ COMMANDS: dict[str, str] = {
     "verify": "Whether scans, copies and packages are as they were (fixity).",
     "join": "What was told in another working copy, taken in.",
     "parcel": "What was told here, in one file for another desk.",
+    "meet": "What is told at several desks, exchanged through a PostgreSQL server.",
     "restore": "The backups of the database, and the way back to one.",
     "date": "What is understood of a date.",
     "place": "What is understood of a place.",

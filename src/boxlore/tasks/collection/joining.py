@@ -76,12 +76,12 @@ def join(collection: Collection, other: Path, progress: Progress, *, new_numbers
         collection.back_up_before("joining another copy")
         ahead = _ahead(collection, there.execute("SELECT max(recorded_at) FROM act").fetchone()[0] or "")
         (drafts,) = there.execute("SELECT count(*) FROM draft").fetchone()
-        struck = _strike_as_there(collection, joining.forms_struck(store.db, there))
+        struck = strike_as_there(collection, joining.forms_struck(store.db, there))
         by, now = collection.by, collection.clock.now()
-        log = joining.join(store, there, by, now, partial(_check_numbers, new_numbers=new_numbers, struck=struck))
+        log = joining.join(store, there, by, now, partial(check_numbers, new_numbers=new_numbers, struck=struck))
     result = JoinedCopies(log, struck, drafts=drafts, ahead=ahead)
     result.same_series = read_settings(other).series == collection.settings.series
-    _number_anew(collection, log.twice, result)
+    number_anew(collection, log.twice, result.numbered_anew)
     _copy_files(collection, other, known, result, progress)
     return result
 
@@ -91,7 +91,7 @@ def _ahead(collection: Collection, newest: str) -> str:
     return newest if newest > collection.clock.now() else ""
 
 
-def _strike_as_there(collection: Collection, forms: set[str]) -> StrikeReport | None:
+def strike_as_there(collection: Collection, forms: set[str]) -> StrikeReport | None:
     """Strike here what was struck in the other copy, or is a form of it."""
     store = collection.store
     ids = joining.to_strike(store.db, forms)
@@ -103,7 +103,7 @@ def _strike_as_there(collection: Collection, forms: set[str]) -> StrikeReport | 
     return report
 
 
-def _check_numbers(joined: Joined, *, new_numbers: bool, struck: StrikeReport | None) -> None:
+def check_numbers(joined: Joined, *, new_numbers: bool, struck: StrikeReport | None) -> None:
     """Raises WrongUse where two items have one number and none is to get another; then nothing is taken in."""
     if joined.twice and not new_numbers:
         numbers = list(dict.fromkeys(number for number, _, _ in joined.twice))
@@ -116,7 +116,8 @@ def _check_numbers(joined: Joined, *, new_numbers: bool, struck: StrikeReport | 
         )
 
 
-def _number_anew(collection: Collection, twice: Iterable[tuple[str, str, str]], result: JoinedCopies) -> None:
+def number_anew(collection: Collection, twice: Iterable[tuple[str, str, str]], numbered: list[tuple[str, str]]) -> None:
+    """Give the later of two items of one number the next of this copy's series; `numbered` gets the old and the new."""
     act = collection.act("new numbers for items that were numbered in two copies")
     settings = collection.settings
     count = collection.store.next_number_count(settings.prefix, settings.series)
@@ -126,7 +127,7 @@ def _number_anew(collection: Collection, twice: Iterable[tuple[str, str, str]], 
         given = next(told for told, _ in rows if told.field == "number" and told.words == number)
         anew = number_text(settings.prefix, settings.series, count)
         act.state(subject, "number", anew, replaces=given.id)
-        result.numbered_anew.append((number, anew))
+        numbered.append((number, anew))
         count += 1
     act.done()
 
@@ -247,7 +248,7 @@ def working_copy_of(collection: Collection, folder: Path, progress: Progress) ->
 
 def _begin_copy(first: Collection, folder: Path, series: str) -> None:
     letter = series or next_letter(first)
-    start(folder, replace(first.settings, series=letter), ident=first.id)
+    start(folder, replace(first.settings, series=letter, meeting=""), ident=first.id)
     first.store.give_series(first.settings.prefix + letter)
     for name in SET_BY_HAND:
         if (first.folder / name).is_file():

@@ -157,7 +157,7 @@ def _told(
 
 
 def _settings_for(collection: Collection, to: To) -> Settings:
-    settings = collection.settings
+    settings = replace(collection.settings, meeting="")
     if not to.is_family:
         return settings
     seen = seen_by(collection, to)

@@ -1,9 +1,12 @@
 """What came of joining two working copies, or of making one, in sentences; both fronts say the same."""
 
+from collections.abc import Sequence
 from pathlib import Path
 
 from boxlore.core.findings import several
 from boxlore.core.wording.catalogue import ENGLISH
+from boxlore.store.joining import Correction
+from boxlore.store.strike import StrikeReport
 from boxlore.tasks.collection.joining import JoinedCopies
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.parcels import Parcel, ParcelOrder, TakenIn
@@ -35,17 +38,14 @@ def said_of_joining(collection: Collection, other: Path, joined: JoinedCopies) -
         else f"There is nothing in {other} that is not here."
     ]
     if joined.struck:
-        lines.append(
-            f"{several(joined.struck.struck, 'statement')} struck there {_was(joined.struck.struck)} here too."
-        )
-        lines += [f"{path} still holds struck words: make it again, or delete it." for path in joined.struck.left_in]
+        lines += said_of_struck(joined.struck)
     lines += [
         f"{old} was given in both copies: the photograph taken in later is {new} now. Pencil that on its enclosure."
         for old, new in joined.numbered_anew
     ]
     if joined.same_series:
         lines.append(said_of_series(collection.settings.series))
-    lines += _both_stand(collection, joined)
+    lines += said_of_both(collection, log.corrected_twice)
     if joined.ahead:
         lines.append(
             f"The newest there is of {joined.ahead[:16]}Z, which is to come: is the clock right, there and here?"
@@ -120,8 +120,14 @@ def _is(count: int) -> str:
     return "is" if count == 1 else "are"
 
 
-def _both_stand(collection: Collection, joined: JoinedCopies) -> list[str]:
-    told = joined.log.corrected_twice
+def said_of_struck(report: StrikeReport) -> list[str]:
+    """What is said of what was struck here because it was struck elsewhere."""
+    lines = [f"{several(report.struck, 'statement')} struck there {_was(report.struck)} here too."]
+    return lines + [f"{path} still holds struck words: make it again, or delete it." for path in report.left_in]
+
+
+def said_of_both(collection: Collection, told: Sequence[Correction]) -> list[str]:
+    """What is said of what was corrected in two copies."""
     if not told:
         return []
     lines = ["Corrected in both copies; both corrections stand until you settle it:"]

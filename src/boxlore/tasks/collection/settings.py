@@ -44,6 +44,7 @@ class Settings:
     fixity_days: int = 365
     backups_mb: int = 1000
     clock_right_on: str = ""
+    meeting: str = ""
 
 
 _ALLOWED: Mapping[str, tuple[object, ...]] = {
@@ -70,6 +71,7 @@ _WHY: Mapping[str, str] = {
     "paper": "a4 or letter.",
     "fixity_days": "After so many days the scans are due to be read again (boxlore verify).",
     "backups_mb": "Megabytes that the backups of the database may take; the oldest thin out, the newest always stays.",
+    "meeting": "Where desks meet (boxlore meet): postgresql://NAME@HOST/DATABASE, never with a password; or empty.",
     "clock_right_on": "A day on which this machine's clock was found right, though Boxlore doubts it; or empty.",
 }
 
