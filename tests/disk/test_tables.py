@@ -90,6 +90,21 @@ def test_a_table_from_elsewhere_may_be_in_windows_1252_and_it_is_said(tmp_path: 
         read_any_table(path, lambda names: None)
 
 
+@every_row("ends", ["\n", "\r\n", "\r"])
+def test_lines_of_a_title_above_the_heading_are_no_rows_and_are_said(tmp_path: Path, ends: str) -> None:
+    """Common practice of offices, no source; lines are counted as the file has them."""
+    path = tmp_path / "told.csv"
+    lines = ["Port Chalmers Museum, receipt;", ";", 'item;"text"', "TRA-0001;Kopli, the yard"]
+    path.write_text(ends.join(lines), "utf-8", newline="")
+    table = read_any_table(path, lambda names: None, ("item", "text"))
+    assert [(row.line, row.cells) for row in table.rows] == [(4, {"item": "TRA-0001", "text": "Kopli, the yard"})]
+    assert table.note == "What stands above the heading, in line 3, is no row: “Port Chalmers Museum, receipt;”."
+    path.write_text(ends.join(lines[1:]), "utf-8", newline="")
+    assert read_any_table(path, lambda names: None, ("item", "text")).note == ""
+    path.write_text(ends.join(["sep=;", *lines[2:]]), "utf-8", newline="")
+    assert len(read_any_table(path, lambda names: None, ("item", "text")).rows) == 1
+
+
 CARRIAGE_RETURNS = (
     ("item,text\rA,x\rB,y\r", [(2, "x"), (3, "y")]),
     ('"item";"text"\r"A";"x; y"\r"B";"y"', [(2, "x; y"), (3, "y")]),

@@ -108,10 +108,30 @@ class AnyTable:
 def read_any_table(path: Path, check_heading: Callable[[Sequence[str]], None], columns: Iterable[str] = ()) -> AnyTable:
     """`read_table`, also of a table that a spreadsheet of an office saved in Windows-1252.
 
-    What is no UTF-8 and has none of the five bytes that Windows-1252 leaves free is taken as that.
+    What is no UTF-8 and has none of the five bytes that Windows-1252 leaves free is taken as that. Lines of a title may
+    stand above the heading, which is known by two of the `columns`; they are no rows, and it is said.
     """
     text, note = _any_text(path, _bytes_of(path))
-    return AnyTable(_rows_of(path, text, check_heading, columns), note)
+    text, above = _from_heading(text, {_bare(name) for name in columns})
+    return AnyTable(_rows_of(path, text, check_heading, columns), " ".join(filter(None, (note, above))))
+
+
+LOOKED_THROUGH = 20
+"""Lines in which a heading is looked for, where the first one is none."""
+
+
+def _from_heading(text: str, known: set[str]) -> tuple[str, str]:
+    """The text with the lines above its heading emptied, so that lines count as they did, and a sentence on them."""
+    text = text if "\n" in text else text.replace("\r", "\n")
+    lines = [] if _NAMES_ITS_SIGN.match(text) else text.split("\n", LOOKED_THROUGH)
+    for at, line in enumerate(lines[:LOOKED_THROUGH]):
+        if any(len({_bare(cell.strip(' \r"')) for cell in line.split(sign)} & known) > 1 for sign in ",;\t"):
+            above = [words for words in lines[:at] if words.strip(' \r",;\t')]
+            if not above:
+                return text, ""
+            said = f"What stands above the heading, in line {at + 1}, is no row: “{above[0][:60].strip()}”."
+            return "\n".join([*[""] * at, *lines[at:]]), said
+    return text, ""
 
 
 def _any_text(path: Path, data: bytes) -> tuple[str, str]:

@@ -213,3 +213,63 @@ def test_different_numbers_of_items_are_no_accession_of_the_whole_and_are_asked_
     assert send(mine, *items("2026/117", "2026/117")).accessions == ("2026/117",)
     received = send(mine, *items("2026/118", "2026/118.2"), ("", "", WHOLE, "2026/118", "", ""))
     assert (received.accessions, received.remarks, received.said_of_references) == (("2026/118",), 1, [])
+
+
+def test_one_line_that_is_none_of_ours_takes_no_other_with_it(mine: Collection) -> None:
+    """A fault of a spreadsheet (ISO/IEC 29500-1, 18.17.3; from memory) in an identifier, or one line pasted from
+    elsewhere, says nothing of the others."""
+    third = mine.act("told")
+    item = third.new(Kind.ITEM)
+    third.state(item, "number", "TRA-0003")
+    third.done()
+    received = send(
+        mine,
+        one("TRA-0001", "PA-1"),
+        one("TRA-0002", "PA-2", "#REF!"),
+        one("TRA-0003", "PA-3", ELSEWHERE, title=""),
+        ACCESSION,
+        one("TRA-0003", "PA-4", title=""),
+    )
+    assert (received.references, received.accessions) == (2, ("2026/14",))
+    assert received.refused == (
+        "Line 3: “#REF!” is a fault or a formula of a spreadsheet: ask the archive what it wrote.",
+        "Line 4: TRA-0003 has another identifier here.",
+    )
+
+
+WITHOUT = "Number,Title,Accession number,The archive's reference,Remarks"
+SORTED = "Line {}: Its title is that of TRA-000{}: was one column sorted alone? Ask the archive what it wrote."
+
+
+@pytest.mark.parametrize(
+    ("heading", "lines", "references", "refused"),
+    [
+        (WITHOUT, ["TRA-0001,The quay,,PA-1,", ",the whole transfer,2026/14,,", ",A sitting,,R-1,"], 1,
+         ["Line 4: It has no identifier, by which a sitting is known."]),
+        (WITHOUT, ["TRA-0001,The quay,,PA-1,", "TRA-0002,The yard,,PA-2,"], 2, []),
+        (WITHOUT, ["TRA-0001,The quay,,PA-1,", "TRA-0002,The  QUAY,,PA-2,"], 1, [SORTED.format(3, 1)]),
+        (",".join(COLUMNS), ["TRA-0001,,The yard,,PA-1,", "TRA-0002,,The quay,,PA-2,", "TRA-0002,,The mole,,P-9,"], 1,
+         [SORTED.format(2, 2), SORTED.format(3, 1)]),
+        (",".join(COLUMNS), ["TRA-0001,,The pond,,PA-1,", "TRA-0002,,The mole,,PA-2,"], 0, None),
+    ],
+)  # fmt: skip
+def test_titles_say_whether_a_column_was_sorted_alone(
+    tmp_path: Path, heading: str, lines: list[str], references: int, refused: list[str] | None
+) -> None:
+    """Our own rule: a title that went out beside another number is asked about; one that nobody has here is none."""
+    start(tmp_path / "tamm", Settings(title="A family", prefix="TR"))
+    with open_collection(tmp_path / "tamm", on_day=date(2026, 11, 25)) as collection:
+        act = collection.act("told")
+        for number, title in (("TRA-0001", "The quay"), ("TRA-0002", "The yard")):
+            item = act.new(Kind.ITEM)
+            act.state(item, "number", number)
+            act.state(item, "title", title)
+        act.done()
+        path = tmp_path / "receipt.csv"
+        path.write_text("\n".join([heading, *lines]), "utf-8")
+        if refused is None:
+            with pytest.raises(WrongUse, match="No title of it is one of here"):
+                read_receipt(collection, path, archive=MUSEUM)
+            return
+        received = read_receipt(collection, path, archive=MUSEUM)
+    assert (received.references, list(received.refused)) == (references, refused)

@@ -2,16 +2,17 @@
 
 A CSV with the columns of `COLUMNS`; a line without a number or identifier is of the whole: its accession number, the
 archive's reference of the collection. The archive is the source of what it says, so everyone can see from whom a
-reference comes. An item is known by its number, or by its identifier alone, a sitting by its identifier. What an
+reference comes. An item is known by its number, or by its identifier alone, a sitting by its identifier; a title that
+is another item's is asked about, for a column was sorted alone. What an
 archive calls a thing now takes the place of what the same archive called it before; what another archive calls it
 stands beside. A receipt of another collection is refused before anything of it is stated, and of a line that is refused
 nothing is taken: such a line is one with a fault or a formula of a spreadsheet in the place of a number.
 """
 
 import re
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from dataclasses import field as starts
 from pathlib import Path
 
@@ -21,6 +22,7 @@ from boxlore.core.crosswalk.sound import SOUND, Beside
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
+from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject, fold
@@ -30,6 +32,7 @@ from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.sittings_held import told_of_sitting
 from boxlore.tasks.archive.transfer_updates import URN
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.records_for_outputs import seen_by
 
 WHOLE = "the whole transfer"
 COLUMNS = ("Number", "Identifier", "Title", "Accession number", "The archive's reference", "Remarks")
@@ -222,7 +225,7 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
     archive = archive or ours
     source = Source(Said.DOCUMENT, f"{_RECEIPT}{path.name}" + (f"{_OF}{archive}" if archive else ""))
     table = read_any_table(path, _check_heading(path), COLUMNS)
-    lines = [_line(collection, row) for row in table.rows]
+    lines = _with_titles(collection, [_line(collection, row) for row in table.rows])
     _check_ours(path, [line for line in lines if not line.fault])
     collection.back_up_before("a receipt")
     act = collection.act(f"a receipt of an archive was read: {path.name}")
@@ -252,12 +255,54 @@ class _Foreign(WrongUse):
 
 def _line(collection: Collection, row: TableRow) -> _Line:
     cells = {name: row.cells.get(name, "").strip() for name in COLUMNS}
-    return _Line(row.line, cells, _about(collection, cells), row.fault)
+    about = _about(collection, cells)
+    if "Identifier" not in row.cells and not cells["Number"] and cells["Title"] not in ("", WHOLE):
+        about = WrongUse("It has no identifier, by which a sitting is known.")
+    return _Line(row.line, cells, about, row.fault)
+
+
+def _with_titles(collection: Collection, lines: list[_Line]) -> list[_Line]:
+    """The lines, those without what they are about of which the title is another item's alone: where one column was
+    sorted by itself, what is said there is of that one. Titles are those that went out, in either part. Where there are
+    no identifiers, and no title is one of here, the lines are of another collection."""
+    own: dict[str, set[str]] = defaultdict(set)
+    of_others: dict[str, str] = {}
+    titled = {line.at: _item_titled(line) for line in lines}
+    items = [ident for ident in dict.fromkeys(titled.values()) if ident]
+    for to in (To.ARCHIVE, To.OUTSIDE) if items else ():
+        for record in seen_by(collection, to).records(order=items):
+            title = _bare(captions.title(record))
+            own[record.id].add(title)
+            of_others.setdefault(title, record.number)
+    fit = {line.at for line in lines if _bare(line.cells["Title"]) in own.get(titled[line.at], ())}
+    is_known = any(line.cells["Identifier"] or _bare(line.cells["Title"]) in of_others for line in lines)
+    if items and not is_known:
+        foreign = _Foreign("No title of it is one of here.")
+        return [replace(line, about=foreign) if titled[line.at] else line for line in lines]
+
+    def moved(line: _Line) -> _Line:
+        other = of_others.get(_bare(line.cells["Title"])) if titled[line.at] and line.at not in fit else None
+        why = f"Its title is that of {other}: was one column sorted alone? Ask the archive what it wrote."
+        return replace(line, about=WrongUse(why)) if other else line
+
+    return [moved(line) for line in lines]
+
+
+def _bare(title: str) -> str:
+    return " ".join(fold(title).split())
+
+
+def _item_titled(line: _Line) -> str:
+    """The id of the item that a line with a title is about, else ''."""
+    is_item = isinstance(line.about, Subject) and line.about.kind is Kind.ITEM and line.cells["Title"]
+    return line.about.id if is_item and isinstance(line.about, Subject) else ""
 
 
 def _about(collection: Collection, cells: Mapping[str, str]) -> Subject | WrongUse:
     """What a line is about: the item of its number or identifier, else the whole; or why no such item is here."""
     number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(URN)
+    if fault := next(filter(_FAULT.fullmatch, (cells["Number"], cells["Identifier"])), ""):
+        return WrongUse(f"“{fault[:40]}” is a fault or a formula of a spreadsheet: ask the archive what it wrote.")
     if not number and ident in ("", collection.id):
         return Subject(Kind.COLLECTION, collection.id)
     if not number and told_of_sitting(collection, ident):
@@ -287,12 +332,14 @@ def _apart(lines: Iterable[_Line]) -> tuple[str, ...]:
 
 
 def _check_ours(path: Path, lines: Iterable[_Line]) -> None:
-    """Raises WrongUse where a line has a number of here and an identifier of elsewhere, or where the lines have numbers
-    or identifiers and not one of them is of here: then what is said of the whole is of another collection too."""
+    """Raises WrongUse where no fewer lines have a number of here and an identifier of elsewhere than are of here, or
+    where the lines have numbers or identifiers and not one of them is of here: then what is said of the whole is of
+    another collection too. Of a few such lines among many of here each is refused by itself."""
     named = [line for line in lines if line.cells["Number"] or line.cells["Identifier"]]
     unknown = [line for line in named if isinstance(line.about, WrongUse)]
     foreign = [line for line in unknown if isinstance(line.about, _Foreign)]
-    if refused := foreign or (unknown if len(unknown) == len(named) else []):
+    is_foreign = bool(foreign) and len(foreign) >= len(named) - len(unknown)
+    if refused := foreign if is_foreign else (unknown if len(unknown) == len(named) else []):
         raise WrongUse(
             f"{path.name} is a receipt of another collection; line {refused[0].at}: {refused[0].about} "
             "Nothing of it was taken in.",
@@ -318,7 +365,7 @@ def state_once(collection: Collection, act: Act, about: Subject, name: str, word
 
 def _check_heading(path: Path) -> Callable[[Sequence[str]], None]:
     def check(names: Sequence[str]) -> None:
-        if lacking := [name for name in COLUMNS[:5] if name not in names]:
+        if lacking := [name for name in COLUMNS[:5] if name not in names and name != "Identifier"]:
             raise lacks_column(path, names, f"“{lacking[0]}”", "Use the receipt.csv of the package.")
 
     return check
