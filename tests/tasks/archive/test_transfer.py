@@ -312,7 +312,8 @@ def test_an_update_holds_the_whole_description_and_says_what_changed_and_why(min
     assert [(one.records, one.scans) for one in made.parts] == [(37, 0), (37, 0)]
     rows = table(tmp_path / "two" / "open" / "data" / "metadata" / "changes.csv")
     assert [(row["Number"], row["What"]) for row in rows] == [("TRA-0007", "changed")]
-    assert "caption" in rows[0]["Fields"] and rows[0]["Why"] == "Story: new"
+    assert "description" in rows[0]["Fields"] and rows[0]["Why"] == "Story: new"
+    assert "description: " in rows[0]["Now"] and "The harbour from the hill." in rows[0]["Now"]
     with pytest.raises(CouldNot, match="Nothing has changed"):
         transfer(mine, tmp_path / "three", order=TransferOrder(archive=QUICK, earlier=tmp_path / "two"))
     info, state = (tmp_path / "one" / "open" / name for name in ("bag-info.txt", f"data/{STATE}"))

@@ -8,13 +8,14 @@ from boxlore.core.records.item_record import Record, every_told, is_untold
 from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.inventory import as_csv, as_table
-from boxlore.tasks.archive.item_states import HEADING, STATE, rest_row, state_row
+from boxlore.tasks.archive.item_states import HEADING, STATE, rest_row, said_now, state_row
 from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.remarks_answered import answers_of_items
 from boxlore.tasks.archive.scans_as_handed import missing_finding
 from boxlore.tasks.archive.sittings_held import not_to_be_heard, sittings_held
 from boxlore.tasks.archive.transfer_context import tellers_of, thing_views
 from boxlore.tasks.archive.transfer_updates import (
+    CALLED,
     CHANGES,
     DESCRIBING,
     FILES,
@@ -50,7 +51,7 @@ def count_items(making: Making) -> None:
             row = state_row(record, making.facts, answers.get(record.id, ()))
             out.writelines(as_csv([row]))
             withdrawing.compare(record.number, record.id, row[-1].split())
-            _note_change(making, row, changes, withdrawing)
+            _note_change(making, row, changes, withdrawing, record)
             making.holding.add(record)
             if making.seen.to.is_public and record.open_scans and is_untold(record):
                 untold.append(record.number)
@@ -112,7 +113,10 @@ def _taken(making: Making, record: Record) -> Record:
     return making.handed_scans.take(record)
 
 
-def _note_change(making: Making, row: list[str], changes: list[list[str]], withdrawing: Withdrawing) -> None:
+def _note_change(
+    making: Making, row: list[str], changes: list[list[str]], withdrawing: Withdrawing, record: Record | None = None
+) -> None:
+    """Note what has changed of a record, or of all that belongs to none."""
     if making.earlier:
         what, fields = making.earlier.changed(row)
         if what == "same":
@@ -120,7 +124,9 @@ def _note_change(making: Making, row: list[str], changes: list[list[str]], withd
         withdrawn = withdrawing.reasons(row[0]) if row[0] else []
         if row[0] and "caption" in fields and withdrawing.note_teller(row[0], row[1]):
             withdrawn.append(Reason.CONSENT)
-        changes.append(change_row(making.collection, row, what, fields, withdrawn, making.earlier))
+        told = said_now(record, making.facts, fields) if record else ()
+        now = "; ".join(f"{CALLED.get(name, name)}: {words}" for name, words in told)
+        changes.append(change_row(making.collection, row, what, fields, withdrawn, making.earlier, now))
 
 
 def _copies_anew(making: Making, record: Record, chosen: set[str]) -> bool:

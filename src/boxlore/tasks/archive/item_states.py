@@ -5,7 +5,7 @@ handed over, and the ids of the statements that it was made of. The row of all t
 """
 
 import hashlib
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
@@ -30,6 +30,14 @@ def state_row(record: Record, facts: CollectionFacts, also: Sequence[StatementVi
     digests["statements"] = _digest("", *(f"{view.statement} {view.sure} {view.audience}" for view in told))
     ids = " ".join(view.statement for view in told)
     return [record.number, record.id, *digests.values(), _original_words(record.id, facts), ids]
+
+
+def said_now(record: Record, facts: CollectionFacts, fields: Collection[str]) -> Iterator[tuple[str, str]]:
+    """(field, what this part says of it) of each of these fields that says anything in words."""
+    for field in dict.fromkeys(row.field for row in ROWS if row.field in fields):
+        values = (value.words for row in ROWS if row.field == field for value in row.values(record, facts))
+        if words := " | ".join(dict.fromkeys(filter(str.strip, values))):
+            yield field, words
 
 
 def _original_words(item: str, facts: CollectionFacts) -> str:

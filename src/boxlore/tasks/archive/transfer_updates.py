@@ -34,7 +34,7 @@ from boxlore.tasks.scans.package_check import lacking_of_sets
 URN = "urn:uuid:"
 FILES = "metadata/files.csv"
 TRANSFERS = "metadata/transfers.csv"
-CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
+CHANGES = ("Number", "Identifier", "What", "Fields", "Why", "Now")
 FILES_HEADING = ("File", "SHA-256", "Transfer")
 TRANSFERS_HEADING = ("Transfer", "Bag", "Identifier", "Made", "What", "SHA-256 of its manifest-sha512.txt", "Chosen")
 _DESCRIBED = "Its folders of descriptions"
@@ -262,21 +262,40 @@ _OTHERWISE = {
 """Fields of a row that change by something else than what is told of the item -> what is said of it then."""
 
 
+CALLED = {
+    "caption": "description",
+    "mark": "where it lies",
+    "scans": "files",
+    "custody": "custodial history",
+    "statements": "what was told",
+}
+"""What `changes.csv` calls those fields of a state that have no word of every day."""
+
+
 def change_row(
-    collection: Collection, row: list[str], what: str, fields: list[str], withdrawn: list[str], earlier: Earlier
+    collection: Collection,
+    row: list[str],
+    what: str,
+    fields: list[str],
+    withdrawn: list[str],
+    earlier: Earlier,
+    now: str = "",
 ) -> list[str]:
     """One line of `changes.csv`. The why says why words of it are `withdrawn`, which of its fields are told that were
-    not, or were told otherwise, and what else is not as it was: never words that were told. Of all that belongs to no
-    item, it only says what that is."""
+    not, or were told otherwise, and what else is not as it was: never words that were told, for some are to be
+    forgotten; `now` is what the changed fields say in this part. Of all that belongs to no item, it only says what that
+    is."""
     if not row[0]:
-        return ["", f"{URN}{row[1]}", what, REST, ""]
+        return ["", f"{URN}{row[1]}", what, REST, "", ""]
     why = dict.fromkeys([*withdrawn, *(_why(collection, row, fields, earlier) if what == "changed" else ())])
     if what == "changed" and not (why.keys() - _OWN_REFERENCE) and set(fields) - _OF_A_REFERENCE:
-        why["of a person, a place or an event in it"] = None
-    return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), "; ".join(why)]
+        why["something else told: of a person, a place or an event that it names"] = None
+    called = "; ".join(CALLED.get(name, name) for name in fields)
+    return [row[0], f"{URN}{row[1]}", what, called, "; ".join(why), now]
 
 
 _NEW, _CORRECTED = "new", "corrected"
+_WHY = CHANGES.index("Why")
 _REFERENCE = FIELDS_TOLD["archive_reference"].label
 _OWN_REFERENCE = {f"{_REFERENCE}: {how}" for how in (_NEW, _CORRECTED)}
 _OF_A_REFERENCE = {"number", "statements"}
@@ -296,17 +315,17 @@ def _why(collection: Collection, row: list[str], fields: Iterable[str], earlier:
 def own_references_as_one(rows: Sequence[list[str]]) -> Iterator[list[str]]:
     """The lines of `changes.csv`, those of items of which nothing but the archive's own references has changed as one
     at the end: it knows these, and they would hide what else has."""
-    own = [row for row in rows if row[0] and row[-1] in _OWN_REFERENCE]
+    own = [row for row in rows if row[0] and row[_WHY] in _OWN_REFERENCE]
     yield from (row for row in rows if row not in own)
     if own:
-        yield ["", "", "changed", _REFERENCE, f"of {several(len(own), 'item')}, as a receipt has it"]
+        yield ["", "", "changed", _REFERENCE, f"of {several(len(own), 'item')}, as a receipt has it", ""]
 
 
 def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:
     """Lines for what was handed over before and is not in the collection, or not in this part, any more."""
     for ident, item in earlier.items.items():
         if ident not in seen and item.number:
-            yield [item.number, f"{URN}{ident}", "gone", "", "no longer in this part of the collection"]
+            yield [item.number, f"{URN}{ident}", "gone", "", "no longer in this part of the collection", ""]
 
 
 def held_rows(earlier: Earlier, kept: Iterable[str]) -> Iterator[Sequence[str]]:
