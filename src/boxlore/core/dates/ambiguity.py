@@ -43,6 +43,7 @@ from boxlore.core.dates.double_meanings import (
     on_with_doubt,
     with_more_than,
     without_counted_summers,
+    without_everyday_words,
     without_letter_of_lab,
     without_unknown_wars,
 )
@@ -80,6 +81,8 @@ from boxlore.core.errors import TextFault
 
 MOST_TOKENS = 40
 
+_NAMED_OTHERWISE = frozenset(("feast", "season", "event", "person", "birthday"))
+"""Kinds of words beside which a word of every day is no month: “our first Christmas out here”."""
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
 _UNDATED, _MEASURED = frozenset(("undated",)), frozenset(("measured",))
 _NOT_KNOWING = frozenset(("undated", "noise", "doubt", "unit", "i"))
@@ -149,6 +152,8 @@ def understood(
     kinds = {sense.kind for token in tokens for sense in token.senses}
     if kinds <= _NO_DATE:
         return None
+    if "month" in kinds and not kinds.isdisjoint(_NAMED_OTHERWISE) and context.language:
+        as_lexed = tokens = without_everyday_words(tokens, words, context.language)
     if "undated" in kinds and (told := _told_nevertheless(tokens, words)):
         return _not_known(understood(told, context, own), context)
     if len(tokens) > MOST_TOKENS or not balanced(words):
@@ -177,7 +182,7 @@ def understood(
     if outcome and outcome.edtf and not (outcome.edtf.text[0] == "[" and _is_of_one_beside(outcome.edtf, words)):
         if outcome.ask and "roman" in kinds and (plainly := in_plain_words(words)):
             return understood(plainly, context, own)
-        may_be_none = "day" in kinds and "month" in kinds and not _is_day_and_month(tokens)
+        may_be_none = "day" in kinds and "month" in kinds and len(tokens) > 1 and not _is_day_and_month(tokens)
         if may_be_none and (asks := _perhaps_no_day(tokens, words, outcome, context)):
             return asks
         if "measured" in kinds and _may_be_measure(tokens, words):

@@ -26,8 +26,14 @@ def listed(texts: Sequence[str], context: DateContext) -> str:
 
 def which_is_meant(texts: Sequence[str], context: DateContext, unread: Sequence[str] = ()) -> str:
     """The question which of these dates is meant, or whether the one is, with the runs of words that are left over."""
-    which = "which of these is" if len(texts) > MOST_NAMED else f"is {listed(texts, context)}"
+    named = [text for text in texts if not _is_all_of(text, texts)]
+    which = "which of these is" if len(named) > MOST_NAMED else f"is {listed(named, context)}"
     return f"“{context.text}”: {which} meant?{not_understood(unread)}"
+
+
+def _is_all_of(text: str, texts: Sequence[str]) -> bool:
+    """Whether a date is a set of others among these, which are named by themselves."""
+    return text[0] == "[" and "," in text and set(text[1:-1].split(",")) <= {other.strip("[]") for other in texts}
 
 
 def not_understood(runs: Sequence[str]) -> str:

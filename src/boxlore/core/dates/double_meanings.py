@@ -70,6 +70,20 @@ Common practice, no source."""
 _WORDS = re.compile(r"[^\W\d_]+\b(?!\.)")
 
 
+def without_everyday_words(tokens: list[Token], words: str, language: str) -> list[Token]:
+    """The tokens without the month that a word of every day is in another language: “our first Christmas out here”."""
+    everyday = _EVERYDAY.get(language, frozenset())
+    return [
+        replace(token, senses=_UNKNOWN)
+        if "month" in token.kinds and words[token.start : token.end] in everyday and words[token.end :][:1] != "."
+        else token
+        for token in tokens
+    ]
+
+
+_UNKNOWN = (Sense("name"),)
+
+
 def with_more_than(tokens: list[Token]) -> list[Token]:
     """The tokens, a word for “over” that stands before a count no longer one that adds nothing (“over two or three
     years after 1950”), and one that does not (“over the three days before Christmas”) no longer “more than”."""
@@ -126,7 +140,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
         and not everyday.isdisjoint(_WORDS.findall(told.casefold()))
         and (len(text) == _A_MONTH or (not _A_DATE_ALONE.fullmatch(told) and _is_month_of(everyday, told)))
     ):
-        return _asked((_A_YEAR.findall(text)[0], text), context)
+        year = _A_YEAR.findall(text)[0]
+        return _asked((year, text), context) if year in told or year[2:] in told else outcome
     year = text[:4]
     clock = _CLOCK.search(told) if not told.endswith(year) and year in told else None
     if clock and clock["time"] == year:

@@ -524,6 +524,8 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     limit = _written(whole.parts[1], context, pick)
     beside_event = whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast))
     if beside_event or whole.is_feast_beside_war:
+        if beside_event:
+            _ask_of_a_coarse_event(whole, standard.parsed(limit), context)
         return _feast_beside(feast, standard.parsed(limit), whole.distance, context)
     if feast.season and not (feast.year or feast.years or feast.feast or "XXXX" in limit):
         there = _seasons_beside(context.season_code(feast.season), standard.parsed(limit))
@@ -600,6 +602,24 @@ def _within_one(whole: Expression, side: Partial, years: list[str], context: Dat
     if len(texts) != 1:
         raise NoSuchDate("Which of these is meant?", tuple(texts | asked))
     return next(iter(texts))
+
+
+def _ask_of_a_coarse_event(whole: Expression, limit: Edtf, context: DateContext) -> None:
+    """“The Christmas before the fire”, which was in 1936: raises NoSuchDate with that before the year and that within
+    it, where the feast may lie on either side of the event."""
+    feast, event = whole.leaves()[0], standard.parsed(whole.leaves()[-1].event)
+    if event.earliest is None or event.latest is None or event.earliest == event.latest:
+        return
+    is_before = limit.latest is not None
+    farther = standard.parsed(f"[..{event.earliest}]" if is_before else f"[{event.latest}..]")
+    texts = (_feast_beside(feast, edge, whole.distance, context) for edge in (farther, limit))
+    there = tuple(dict.fromkeys(texts))
+    is_late = feast.feast in _AT_THE_END_OF_A_YEAR  # hardly anything happened behind it in its year
+    if len(there) > 1 and not (is_late and not is_before):
+        raise NoSuchDate("Which year’s is meant?", there if is_before else there[::-1])
+
+
+_AT_THE_END_OF_A_YEAR = frozenset(("christmas", "christmas eve", "boxing day", "new year's eve"))
 
 
 def _feast_beside(feast: Partial, limit: Edtf, distance: Distance | None, context: DateContext) -> str:

@@ -14,13 +14,16 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.ages import NUMBERS
 from boxlore.core.dates.ambiguity import understood
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import NOT_UNDERSTOOD, asked, which_is_meant
+from boxlore.core.dates.by_halves import by_halves, is_age
 from boxlore.core.dates.context import DateContext, Life, Outcome
 from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.event_question import as_named
+from boxlore.core.dates.event_question import as_named, asked_event
 from boxlore.core.dates.lexer import Token, lex, nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
+from boxlore.core.dates.proposing import MOST_CHOICES
 from boxlore.core.dates.reading import NO_DATE, DateReading
 from boxlore.core.dates.told_whole import in_full, with_all_told
 from boxlore.core.dates.unread_words import is_said_without_a_side
@@ -91,8 +94,11 @@ class KnownDates:
 NOTHING_KNOWN = KnownDates()
 
 
-def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTHING_KNOWN) -> DateReading:
-    """Read one date as people say it. Never raises for any text."""
+def read(
+    text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTHING_KNOWN, *, parted: bool = True
+) -> DateReading:
+    """Read one date as people say it. Never raises for any text. `parted`: two parts of what is no whole are read each
+    by itself."""
     if len(text) > MOST_LETTERS:
         return _no_date(text, "Too long for a date; kept as told.")
     context = DateContext(
@@ -114,11 +120,65 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         outcome = _of_whom_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
     if (outcome is None or not outcome.choices) and (counted := _in_years(context.text)):
         return replace(read(counted, settings, known), text=text)
+    if parted and (outcome is None or outcome.edtf is None or known.perhaps):
+        outcome = _of_its_halves(outcome, context, settings, known) or outcome
     if outcome is None:
         return _no_date(text)
     if outcome.edtf is None:
         return _no_date(text, outcome.ask, outcome.alternatives)
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
+
+
+def _of_its_halves(
+    outcome: Outcome | None, context: DateContext, settings: PhraseSettings, known: KnownDates
+) -> Outcome | None:
+    """The question which of what two parts of the words come to is meant; None where that says no more than what was
+    asked."""
+    ask, offered = (outcome.ask or "", outcome.choices) if outcome else ("", ())
+    dated = [text for text in offered if "XXXX" not in text]
+    asked_of, told = asked_event(ask), PIECE.findall(_plain(context.text))
+    events = [way for way in map(_plain, (*known.events, *known.perhaps)) if _holds(told, PIECE.findall(way))]
+    leans = bool(events) and (not ask or ask.endswith("meant?") or NOT_UNDERSTOOD in ask)
+    whom = _whose_age(context.text, known)
+    if not (asked_of or leans or whom or (not dated and ask.endswith(_WHICH_YEAR))):
+        return None
+    events.sort(key=len, reverse=True)
+    halves = by_halves(
+        context.text,
+        lambda part: read(part, settings, known, parted=False).choices,
+        events,
+        whom,
+        is_event=bool(asked_of),
+    )
+    if halves is None:
+        return None
+    if halves.unread:
+        choices = halves.choices if not dated else ()
+    else:
+        choices = tuple(dict.fromkeys((*halves.choices, *dated))) if not set(halves.choices) <= set(dated) else ()
+    if not choices:
+        return None
+    unread = (halves.unread,) if halves.unread else ()
+    return Outcome(None, which_is_meant(choices[:MOST_CHOICES], context, unread), choices[:MOST_CHOICES], unread)
+
+
+def _whose_age(words: str, known: KnownDates) -> str:
+    """Whose age a number at the end of words is, behind a comma: “when Ruth was at school, about eight”; empty where
+    nobody is told, or several."""
+    head, _, tail = words.rpartition(",")
+    if not (head and known.births and is_age(tail)):
+        return ""  # most
+    told = PIECE.findall(_plain(head))
+    named = {known.births[name]: name for name in known.births if _holds(told, PIECE.findall(_plain(name)))}
+    tokens = lex(head)
+    if any(token.is_any(NUMBERS) for token in tokens):
+        return ""  # “Eve was five, maybe six”
+    is_me = known.narrator and any(token.kinds & _I for token in tokens)
+    return next(iter(named.values())) if len(named) == 1 else "me" if is_me and not named else ""
+
+
+_I = frozenset(("i",))
+_WHICH_YEAR = ("n which year?", "of which year?")
 
 
 def _in_years(words: str) -> str:

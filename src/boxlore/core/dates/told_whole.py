@@ -306,7 +306,7 @@ def _made(parts: list[_Part], context: DateContext) -> Iterator[str]:
     plain = [part for part in dated if not part.has(_SPAN)]
     for at, part in enumerate(plain):
         for other in plain[at + 1 :]:
-            yield from filter(None, (_both(text, of) for text in part.dated for of in other.dated))
+            yield from filter(None, (both(text, of) for text in part.dated for of in other.dated))
 
 
 def _each_alone(parts: list[_Part]) -> Iterator[str]:
@@ -315,7 +315,7 @@ def _each_alone(parts: list[_Part]) -> Iterator[str]:
     for part in parts:
         several = len(part.dated) > 1 and not part.has(_YEAR)
         for text in part.dated if part.has(_YEAR) or not part.has(_SPAN) else ():
-            if not several or not years or any(_both(text, of) for of in years):
+            if not several or not years or any(both(text, of) for of in years):
                 yield text
 
 
@@ -335,13 +335,13 @@ def _is_open(part: _Part) -> bool:
 def _cut_by(text: str, dated: list[_Part]) -> Iterator[str]:
     """A reading of all parts, cut by each part that tells days by itself; none where it cannot be with one of them."""
     for part in dated:
-        text = next((cut for of in part.dated if (cut := _both(text, of))), "")
+        text = next((cut for of in part.dated if (cut := both(text, of))), "")
         if not text:
             return
     yield text
 
 
-def _both(text: str, other: str) -> str:
+def both(text: str, other: str) -> str:
     """The days that both dates mean, with the qualifier of either; empty where there are none."""
     one, two = standard.parsed(text), standard.parsed(other)
     begins = [day for day in (one.earliest, two.earliest) if day]

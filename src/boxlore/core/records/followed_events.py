@@ -68,6 +68,8 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
     if event.kind in WHITHER and _has_ordinal(told) and (place := whither(event.name)):
         yield Followed(event.name, event.edtf, (), tuple(f"{way} {place}" for way in _THERE))
+    if event.kind in WHITHER and _has_ordinal(told):
+        yield Followed(event.name, event.edtf, (), tuple(way for way in _HERE if way in told))
     if event.kind in WHITHER and _PLAIN.fullmatch(event.edtf):
         forms = _forms_of_a_place(event.name, told)
         lived = tuple(way.format(form) for form in forms for way in LIVED if way.format(form) in told)
@@ -123,6 +125,14 @@ _DATED = frozenset(("month", "season", "season_part", "feast", "weekday", "unit"
 
 
 _ME = "me mich mir moi mí mim mij mig meg minua mind меня mani manęs mě".split()
+_HERE = tuple(
+    "out here|over here|down here|up here|here|in the new country|in this country|"
+    "in the colony|in the colonies|hier|hier draußen|hier drüben|im neuen land|ici|là-bas|aquí|acá|"
+    "qui|quaggiù|aqui|cá|daarginds|her|herover|här|härborta|täällä|siin|siinmaal|здесь|тут|tutaj|šeit|čia|tady|zde|itt".split(
+        "|"
+    )
+)
+"""“Our first Christmas out here” is the first after a move or a voyage."""
 _THERE = ("in", "here in", "over in", "en", "à", "a", "i", "w", "v")
 """“Our first Christmas in Leeds” is the first after the move there."""
 _SCHOOL = "school schul école escuela colegio scuola escola skol koul kool школ szkoł mokykl škol".split()
