@@ -19,7 +19,8 @@ def asked_by(question: str, told: str) -> str:
     """The words in question, if it asks about what was told: all, or those before what brackets say of somebody."""
     asked = [told, before_brackets(told)]
     if question.startswith("Is it “"):
-        asked += [said.partition(" ")[2] for said in asked]  # `or Betty`, of which it is asked whether it is Betty
+        said = before_brackets(told).split()  # `or Betty`, of which it is asked whether it is Betty
+        asked += [told.partition(" ")[2], *(" ".join(said[at:]) for at in range(1, len(said)))]
     return next((name for name in asked if f"“{name}”" in question and not OF_A_REMARK.match(question)), "")
 
 

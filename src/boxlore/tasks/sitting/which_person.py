@@ -18,13 +18,16 @@ from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import several
 from boxlore.core.people.kin import possessive
 from boxlore.core.people.names.tokens import Token, token_of, tokens_of, written
+from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart, with_birth
-from boxlore.core.people.who_is_where.kin_words import ME_ALONE, may_be_own, own_relation
-from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME
+from boxlore.core.people.who_is_where.kin_words import ME_ALONE, may_be_own, own_relation, relation
+from boxlore.core.people.who_is_where.nobody_seen import tells_of_nobody
+from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME, NOUNS
+from boxlore.core.people.who_is_where.reader import read_who
 from boxlore.core.people.who_is_where.remarks import is_absent
-from boxlore.core.people.who_is_where.tokens import elements_of
+from boxlore.core.people.who_is_where.tokens import Element, elements_of
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.people_asked import (
     OF_A_REMARK,
@@ -107,7 +110,7 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
             names = sitting.teller.understanding.known_names
             known = named(people, view.words, names)
             name = view.words if known else name
-            known = known or named(people, name, names)
+            known = known or named(people, name, names) or named(people, _head(name, names), names)
             asks = f"“{view.words}”: who is that?"
             if len(known) == 1:
                 asks = f"“{view.words}”: is that {known[0].name}, told before, or somebody else?"
@@ -117,15 +120,16 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
             known, asks = list(_who_may_be(people, name, *offered)), ""
         nobody = (_NOBODY,) if note and not view.asks else ()
         together = offered or _named_together(name)
+        of_group = note is not None and is_of_several(note.words)
         all_of_them = (Meant(f"All of them: {', '.join(together)}", several=tuple(together)),)
         is_row = note is not None and "several people" in note.words and len(offered) > 1
         somebody = (
             *(all_of_them if is_row else ()),
             *_known(known),
-            *_new(name, sitting.teller.narrator(view.source)[1], *offered),
+            *_new(name, sitting.teller.narrator(view.source)[1], *offered, whole=not of_group),
             *(all_of_them if note is not None and not offered and len(together) > 1 else ()),
         )
-        choices = (*nobody, *somebody) if _rules_out(view.words) else (*somebody, *nobody)
+        choices = (*nobody, *somebody) if (of_group and not offered) or _rules_out(view.words) else (*somebody, *nobody)
         alike: list[str] = []
         if view.asks and not note:
             ids = [person.id for person in known]
@@ -139,10 +143,32 @@ _NOBODY = Meant("Nobody: the words stay as told")
 _AS_TOLD = Meant("Not known: the words stay as told")
 
 
+def _head(words: str, names: KnownNames) -> str:
+    """The name alone of words that tell more of one person: `Anna` of `Anna with some girls from school`."""
+    people = read_who(words, names).people
+    return people[0].words if len(people) == 1 else ""
+
+
 def _rules_out(words: str) -> bool:
-    """Whether the words say that somebody is not in the picture: `Mum took it`, `Tom (missing)`."""
+    """Whether the words say that somebody is not in the picture (`Mum took it`, `Tom (missing)`), or no word of them is
+    of somebody (`half cut off`, `just the house`)."""
     elements = elements_of(words)
-    return any(is_absent(told) for told in (elements, *(element.inside for element in elements)))
+    is_out = any(is_absent(told) for told in (elements, *(element.inside for element in elements)))
+    return (
+        is_out
+        or tells_of_nobody(elements)
+        or not (_names_within(words) or any(_may_be_somebody(elements, at) for at in range(len(elements))))
+    )
+
+
+def _may_be_somebody(elements: Sequence[Element], at: int) -> bool:
+    """Whether a word may be of somebody: a name, kin, a kind of people, or one large where no sentence begins."""
+    element, behind = elements[at], elements[at + 1 : at + 2]
+    is_name = token_of(element.text).is_given or (element.is_large and (at > 0 or not behind or behind[0].is_large))
+    is_own = (
+        element.plain in KIN_WORDS or element.plain in ME_ALONE or element.plain in TITLES or relation(element) != ""
+    )
+    return is_name or is_own or NOUNS.get(element.plain) in ("one", "many")
 
 
 def _of_remarks(sitting: Sitting, record: Record, notes: Sequence[Statement]) -> Iterator[OpenPerson]:
@@ -190,11 +216,11 @@ def _known(people: Sequence[Person]) -> Iterator[Meant]:
         yield Meant(told_apart(person) if names.count(name) > 1 else name, person=person.id)
 
 
-def _new(words: str, teller: str, *offered: str) -> Iterator[Meant]:
+def _new(words: str, teller: str, *offered: str, whole: bool = True) -> Iterator[Meant]:
     """Somebody new of each name that the question offers, the teller and the teller's own kin of each word within that
-    says so, else somebody new of each name, and of all the words; but nobody is called “me”: where no teller is named
-    yet, that waits for one."""
-    for name in dict.fromkeys((*offered, *_names_within(words), words)):
+    says so, else somebody new of each name, and of all the words (`whole`), which several are not; but nobody is called
+    “me”: where no teller is named yet, that waits for one."""
+    for name in dict.fromkeys((*offered, *_names_within(words), *((words,) if whole else ()))):
         own = own_relation(name)
         if teller and (kin := may_be_own(name)):
             yield Meant(f"{possessive(teller)} {kin}", name=name, own=kin)

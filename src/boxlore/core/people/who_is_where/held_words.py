@@ -57,6 +57,8 @@ def question_of_name(words: str) -> str:
         return ""  # `anna tamm`
     if tokens[0].plain in BETWEEN_WHOM | DENY and not tokens[0].is_given:
         return f"Who is meant by “{words}”: {written(tokens[1:])}?"  # `Tra il nonno e …`
+    if is_religious_name(tokens):
+        return ""
     held = _held_by_markers(tokens)
     at = next((at for at, token in enumerate(tokens) if at and not (at in held or _is_held(token))), 0)
     at = at or next((at for at in range(1, len(tokens) - 1) if _is_between_names(tokens, at)), 0)
@@ -65,6 +67,12 @@ def question_of_name(words: str) -> str:
     people = [*_counted_by_letters(tokens)] or (_people(tokens, held) if "," not in words else _listed(words))
     names = [written(name) for name in people]
     return f"Are “{words}” several people: {'; '.join(names)}?" if len(names) > 1 else ""
+
+
+def is_religious_name(tokens: Sequence[Token]) -> bool:
+    """`Sister Teresa a Jesu`, whose `a` is `of` in Latin and joins nobody."""
+    is_titled = tokens[0].plain in RELIGIOUS_TITLES or tokens[0].plain in TITLES
+    return is_titled and any(token.text in ("a", "ab") for token in tokens[2:-1])
 
 
 def _is_held(token: Token) -> bool:

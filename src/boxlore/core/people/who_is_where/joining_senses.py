@@ -10,7 +10,7 @@ from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.family_name_last import IBERIAN_GIVEN
 from boxlore.core.people.names.reader import is_family_in_polish
 from boxlore.core.people.names.tokens import token_of, tokens_of
-from boxlore.core.people.names.words_table import MARKERS, SUFFIXES
+from boxlore.core.people.names.words_table import MARKERS, RELIGIOUS_TITLES, SUFFIXES, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.groups import is_plural_of_kin
@@ -132,8 +132,18 @@ def _of_maori_names(reader: Reader, element: Element, further: Sequence[Element]
     return element.text == "a" and is_kin and bool(further) and further[0].is_large
 
 
+def _of_a_religious_name(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
+    """`Rev. Fr. Ignatius a Cruce`, `Sister Teresa a Jesu`: `of` of Latin, behind a title."""
+    if element.text not in ("a", "ab") or len(reader.words) < 2 or not further:
+        return False
+    first, behind = reader.words[0].plain, further[0]
+    is_titled = first in RELIGIOUS_TITLES or first in TITLES or reader.words[0].text.endswith(".")
+    is_of_latin = behind.is_large and not token_of(behind.text).is_given and behind.plain not in TITLES
+    return is_titled and is_of_latin
+
+
 _AND: tuple[Reading, ...] = (
-    ("of", _between_places), ("of", _of_maori_names),
+    ("of", _between_places), ("of", _of_maori_names), ("word", _of_a_religious_name),
     ("verb", _is_of_another_language), ("word", _within_a_name), ("word", _an_article_or_as),
     ("and", _joins),
 )  # fmt: skip

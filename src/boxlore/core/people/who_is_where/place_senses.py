@@ -73,6 +73,8 @@ def no_place(reader: Reader, element: Element, further: Sequence[Element]) -> st
     first = further[0]
     if element.kind == "middle" and first.plain == "of" and any(piece.kind in ROW_KINDS for piece in further[1:3]):
         return "centre"  # `Middle of the back row`
+    if element.kind == "middle" and reader.place_since and not reader.words and " " not in element.text:
+        return "centre"  # `Third row, middle`
     is_thing = first.kind == "word" and first.text.islower() and not (relation(first) or first.plain in table.NOUNS)
     ends = further[1:2] and further[1].kind in ("colon", "comma")
     if element.phrase in BEFORE_WHOM and " " not in element.text and is_thing and ends:
@@ -257,7 +259,7 @@ def _behind_a_place(reader: Reader, _: Element, further: Sequence[Element]) -> b
 
 
 def _before_somebody(reader: Reader, _: Element, further: Sequence[Element]) -> bool:
-    somebody = _kind(further) in ("my", "word", "unknown") and not further[0].is_large
+    somebody = _kind(further) in ("my", "me", "word", "unknown") and not further[0].is_large
     return not reader.words and somebody and begins_person(further)
 
 

@@ -288,7 +288,8 @@ def _place_ahead(reader: Reader, element: Element, following: str) -> None:
         if element.kind == "centre" and reader.row in AROUND:
             reader.row, reader.ahead.side, reader.ahead.side_words = MIDDLE, "", ""  # `clockwise: …, in the centre Ida`
         reader.side_stays = element.kind if following == "colon" else ""
-        if element.kind == "centre" and following == "colon" and reader.row in ("front", "back"):
+        is_row = following == "colon" and not reader.place_since  # but not in `Back row, middle: …`
+        if element.kind == "centre" and is_row and reader.row in ("front", "back"):
             reader.row, reader.ahead.side, reader.side_stays = "middle", "", ""  # `Rear: …; centre: …; front: …`
     else:
         goes_on = reader.row_heads and reader.place_since and len(reader.items) == reader.part_begins

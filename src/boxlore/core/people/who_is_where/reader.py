@@ -57,6 +57,7 @@ from boxlore.core.people.who_is_where.corrections import with_corrections
 from boxlore.core.people.who_is_where.counted_unknown import MOST_UNKNOWN
 from boxlore.core.people.who_is_where.denied import with_denied
 from boxlore.core.people.who_is_where.described import with_described, with_verbs_of_doubt
+from boxlore.core.people.who_is_where.frames import with_frames
 from boxlore.core.people.who_is_where.groups import family_of_several, titled_family
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
@@ -71,6 +72,7 @@ from boxlore.core.people.who_is_where.life_years import with_life_years
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.listed_places import with_listed_places
 from boxlore.core.people.who_is_where.nameless import ask_of_kin_or_names, mark_nameless, mark_parents
+from boxlore.core.people.who_is_where.nobody_seen import tells_of_nobody
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.places_of_things import with_places_of_things
@@ -129,10 +131,13 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     """Everyone a text names with their places. Any text gives what can be made of it."""
     reader = Reader(text, known)
     reader.text = text.strip()
+    if tells_of_nobody(elements_of(reader.text)):
+        asks = f"Is anybody in the picture: “{reader.text}”?"
+        return WhoTold((Placed(reader.text, 0, asks=asks, is_person=False),))
     told = with_corrections(with_life_years(elements_of(reader.text), reader.text))
     elements = without_commas_in_names(told, known)
     elements = with_blessings(with_nicknames_whole(without_marks_around(elements)), reader.text)
-    elements = with_pronoun_remarks(elements, reader.text)
+    elements = with_pronoun_remarks(with_frames(elements, reader.text), reader.text)
     takers = without_takers(elements, reader.text, known)
     elements = takers.left
     asked, elements = head_and_list(with_listed_places(elements), known)

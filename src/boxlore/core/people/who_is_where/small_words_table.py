@@ -38,6 +38,13 @@ INTERJECTIONS = frozenset(
 )
 """Words that open a sentence and say nothing: `Well, that's Betty`."""
 
+ENDEARMENTS = frozenset(
+    "love dear dearie darling pet duck duckie hen sweetheart honey hon mate schatz liebling liebes kallis kullake cherie "
+    "cheri carino hijo querida querido cara caro tesoro lieverd schat kaere skat kjaere vannen raring kulta милая милыи "
+    "дорогая дорогои голубушка kochanie drahousku mila milais brangioji".split()
+)
+"""Words for whoever asks, behind what is told to her: `I couldn't tell you, love`."""
+
 BUT = frozenset("but aber sondern aga vaid mais pero sino ma mas maar men mutta vaan но а ale lecz bet nego".split())
 """`but`, before whoever it is instead: `looks like Ruth but it's Edna`."""
 

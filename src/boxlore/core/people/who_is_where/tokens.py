@@ -557,7 +557,8 @@ def _whose(elements: Sequence[Element], at: int) -> int:
         is_kin = is_kin and says_whose  # but not of `behind us Uncle Fritz`
         is_kin = is_kin and not (following[0].is_large and following[0].plain in TITLES)  # `behind her Nurse Payne`
         told = " ".join(element.plain for element in behind)
-        if told in small_words.PRONOUNS and not is_kin and behind[0].text.islower():
+        stands_there = length == 1 and elements[at].phrase not in small_words.BEFORE_WHOM  # `top right me`
+        if told in small_words.PRONOUNS and not (is_kin or stands_there) and behind[0].text.islower():
             return len(behind)
     return 0
 

@@ -21,7 +21,8 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, RELIGIOUS_TITLES, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.denied_elsewhere import ask_of_denied
-from boxlore.core.people.who_is_where.held_words import BETWEEN_WHOM, question_of_name
+from boxlore.core.people.who_is_where.frames import says_before
+from boxlore.core.people.who_is_where.held_words import BETWEEN_WHOM, is_religious_name, question_of_name
 from boxlore.core.people.who_is_where.item_words import is_my, is_of_somebody
 from boxlore.core.people.who_is_where.kin_words import own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
@@ -75,7 +76,7 @@ def _of_a_name(item: Item, known: KnownNames, *, rows: int, told_whole: bool) ->
     words = item.person.words
     told = _ASIDE.sub(" ", words).split()
     joins = [at for at, word in enumerate(told) if _joins_people(told, at)]
-    if joins:
+    if joins and not is_religious_name(tokens_of(words)):
         names = [" ".join(name) for name in _parted(told, joins)]
         return _several(words, names) if len(names) > 1 else f"Is “{words}” {''.join(names)}?"
     rows_tell = (rows > 1 and not (told_whole and len(told) == _GIVEN_OF_ONE)) or (
@@ -165,6 +166,8 @@ def _of_a_note(item: Item) -> str:
             continue  # `leaning on Bob`, where `on` is no verb
         if item.is_name and told[:1] and told[0].plain in small_words.RELATIVES and is_absent(told):
             return f"Is “{person.words}” in the picture?"  # `Uncle Joe, who took it`
+        if says_before(told):
+            continue  # `We always said it was Vera`, which asks of her (`surely_a_name`)
         if told[:1] and told[0].plain not in small_words.SAID_BY and _is_called(named):
             return f"Is “{person.words}” {piece[named[0].start :]}, or somebody else?"
     return ""

@@ -14,7 +14,7 @@ from dataclasses import replace
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BUT
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BUT, ENDEARMENTS, IS, SUBJECTS, THESE
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
 _OTHERS = frozenset(
@@ -70,7 +70,8 @@ _PARTS = ("comma", "end", "dash", "colon")
 def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
     """The elements without those who are told to be unknown and others; that a name is not known as a note."""
     kept: list[Element] = []
-    parts = list(_parts(_without_asked_before_but(_without_first_doubt(elements))))
+    told = _without_asked_before_but(_without_first_doubt(_each_as_one(elements)))
+    parts = list(_parts(told))
     asked = [n for n, part in enumerate(parts[1:]) if _asks_who(parts[n], part)]
     for part in (part for n, part in enumerate(parts) if n not in asked and n - 1 not in asked):
         at = _begins(part)
@@ -82,6 +83,53 @@ def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
         else:
             kept += _with_notes(part)
     return kept
+
+
+def _each_as_one(elements: Sequence[Element]) -> list[Element]:
+    """The elements, each sentence of not knowing as one: `Jag vet inte vem det är`, `Nevím, kdo to je`, `I couldn't
+    tell you, love`."""
+    kept: list[Element] = []
+    at = 0
+    while at < len(elements):
+        element = elements[at]
+        if element.kind != "unknown" or not says_not_known(element):
+            kept.append(element)
+            at += 1
+            continue
+        if kept and kept[-1].kind == "me" and (len(kept) == 1 or kept[-2].kind in _PARTS):
+            kept.pop()
+        kept.append(element)
+        at = _end_of_question(elements, at + 1)
+    return kept
+
+
+def says_not_known(piece: Element) -> bool:
+    """`не знаю`, `non so`: a verb of knowing, or several words; not `unknown`, which is somebody."""
+    words = piece.plain.split()
+    return len(words) > 1 or not KNOWING.isdisjoint(words)
+
+
+def _end_of_question(elements: Sequence[Element], at: int) -> int:
+    """Behind `who that is` and behind a word of endearment, up to a mark; `at` itself where something else follows."""
+    begins = at + (elements[at : at + 1] != [] and elements[at].kind == "comma")
+    end = next((end for end in range(begins, len(elements)) if elements[end].kind in _PARTS), len(elements))
+    said = elements[begins:end]
+    if len(said) == 1 and begins > at and not said[0].is_large:
+        is_asked = said[0].kind == "unknown" and said[0].plain.split()[0] in _WHO  # `kes see on`
+        return end if is_asked or said[0].plain in ENDEARMENTS else at
+    asks = bool(said) and (said[0].plain in _WHO or elements[at - 1].plain.split()[-1] in _WHO)
+    if begins > at and not (said and said[0].plain in _WHO):
+        return at
+    small = all(piece.kind == "verb" or piece.plain in _ASKED | _WHO | IS | THESE | SUBJECTS for piece in said)
+    return end if asks and small else at
+
+
+_ASKED = frozenset(
+    "they people is are was it this that these those be on see seda pildil fotol there here in picture photo the "
+    "bild auf dem das da la foto sur photo sulla op de foto pa billedet bildet bilden kuvassa na zdjeciu obrazku "
+    "attela nuotraukoje снимке фото на ser tama tuo nuo nama need tas ta tai cia ten".split()
+)
+"""Small words of a question that names nobody: `who these people are`."""
 
 
 def tells_nothing_known(elements: Sequence[Element]) -> bool:
