@@ -2,7 +2,7 @@
 
 import json
 import sqlite3
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
 
 from boxlore.store.rows import MEANT
@@ -40,16 +40,34 @@ _TOUCHED = f"""
         UNION SELECT w.act FROM withdrawal w JOIN touched t ON w.withdraws = t.act)
     SELECT act FROM touched"""
 
+_TOUCHES = """
+    WITH RECURSIVE done (act) AS (
+        SELECT value FROM json_each(?1) UNION SELECT w.withdraws FROM withdrawal w JOIN done d ON w.act = d.act)
+    SELECT id FROM statement WHERE act IN (SELECT act FROM done)
+    UNION SELECT statement FROM reading WHERE act IN (SELECT act FROM done)
+    UNION SELECT w.statement FROM weighed w JOIN settlement s ON s.id = w.settlement
+        WHERE s.act IN (SELECT act FROM done)"""
 
-def every_row(db: sqlite3.Connection) -> Iterator[tuple[str, str, str, str, str, str, str, bool, str | None]]:
+
+def every_row(
+    db: sqlite3.Connection, rows: Collection[str] | None = None
+) -> Iterator[tuple[str, str, str, str, str, str, str, bool, str | None]]:
     """(id, kind and id of what it is about, field, words, who says it, audience, whether it is past, the ids of whoever
-    it was ever read as, with spaces between) of every row."""
-    yield from db.execute(_ROWS)
+    it was ever read as, with spaces between) of every row, or of these."""
+    if rows is None:
+        yield from db.execute(_ROWS)
+    else:
+        yield from db.execute(f"{_ROWS} WHERE s.id IN (SELECT value FROM json_each(?))", (json.dumps(sorted(rows)),))
 
 
 def every_line(db: sqlite3.Connection) -> Iterator[tuple[str, str]]:
     """(act, line) of every act."""
     yield from db.execute("SELECT id, what FROM act")
+
+
+def touched_by(db: sqlite3.Connection, acts: Iterable[str]) -> set[str]:
+    """The rows that these acts told, read or settled, or that acts did which they took back or did again."""
+    return {row for (row,) in db.execute(_TOUCHES, (json.dumps(sorted(acts)),))}
 
 
 def acts_before(db: sqlite3.Connection, when: str) -> frozenset[str]:

@@ -5,6 +5,7 @@ with the rules of `joining`; what is new here is added there, each row once, in 
 lets nobody do (see `meeting_tables`) is not tried.
 """
 
+import json
 import sqlite3
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import closing, contextmanager
@@ -20,7 +21,8 @@ from boxlore.store.rows import COLUMNS
 from boxlore.store.strike_rewriting import STRUCK
 
 CHANNEL = "boxlore"
-"""Desks tell each other here that something is new (LISTEN, NOTIFY)."""
+"""Desks tell each other here that something is new (LISTEN, NOTIFY): rows, or who has what out."""
+ROWS, OUT = "rows", "out"
 
 _AT_ONCE = 2000
 _COLUMNS = ", ".join(COLUMNS)
@@ -38,6 +40,15 @@ _AGAIN = """ON CONFLICT (statement, act) DO UPDATE SET kind = excluded.kind, val
     recorded_at = excluded.recorded_at, sum = excluded.sum, place = boxlore.next_place()
     WHERE (excluded.recorded_at, excluded.value COLLATE "C")
     > (boxlore.reading.recorded_at, boxlore.reading.value COLLATE "C")"""
+
+_FRESH = f"""
+    SELECT {_COLUMNS}, t.sum FROM statement s LEFT JOIN statement_sum t ON t.row = s.row
+    WHERE s.id IN (SELECT value FROM json_each(?)) ORDER BY s.row"""
+_READ = f"SELECT {', '.join(READING)} FROM reading WHERE statement IN (SELECT value FROM json_each(?))"
+
+_STATE = """
+    SELECT (SELECT max(recorded_at) FROM act), (SELECT max(row) FROM statement), (SELECT count(*) FROM reading),
+    (SELECT count(*) FROM tombstone)"""
 
 _PLACES = " UNION ALL ".join(f"SELECT max(place) FROM boxlore.{table}" for table in (*WRITTEN, "given"))
 
@@ -172,17 +183,20 @@ def also_known(known: Known, there: sqlite3.Connection) -> None:
     known.given.update(_counts(there))
 
 
-def bring(place: MeetingPlace, here: sqlite3.Connection, known: Known, left_out: Callable[[], LeftOut]) -> Brought:
-    """Add there what is here and not there yet, in the transaction of `as_one_desk`. `left_out`, which is asked if
-    there is anything, tells what is not open to readers and tellers' desks."""
+def bring(
+    place: MeetingPlace, here: sqlite3.Connection, known: Known, left_out: Callable[[set[str], set[str]], LeftOut]
+) -> Brought:
+    """Add there what is here and not there yet, in the transaction of `as_one_desk`. `left_out` tells of
+    the rows and acts that go what is not open to readers and tellers' desks."""
     here.execute("BEGIN")
     try:
         new = _Here(place, here, known)
         brought = Brought(len(new.acts), len(new.statements), len(new.tombstones), of_others=new.of_others)
         if not new.is_empty:
-            kept = left_out() if new.has_words else LeftOut()
+            kept = left_out(*new.words) if new.has_words else LeftOut()
             with in_words():
                 brought.rows = _bring(place, new, kept)
+            new.are_known()
     finally:
         here.execute("COMMIT")
     return brought
@@ -192,21 +206,21 @@ class _Here:
     """What is here and not there, of what this desk may bring."""
 
     def __init__(self, place: MeetingPlace, here: sqlite3.Connection, known: Known) -> None:
-        self._here = here
+        self._here, self._known = here, known
         acts = here.execute("SELECT id, what, recorded_at, by FROM act").fetchall()
         self._own = own = {act for act, _, _, by in acts if place.may_bring(by)}
         self.acts = [row for row in acts if row[0] in own and row[0] not in known.acts]
         may_speak = known.acts - known.blank
         self.quiet = [act for act, what, _, _ in acts if what == STRUCK and act in may_speak]
-        rows = here.execute(
-            f"SELECT {_COLUMNS}, t.sum FROM statement s LEFT JOIN statement_sum t ON t.row = s.row ORDER BY s.row"
-        )
-        fresh = [row for row in rows if row[0] not in known.statements]
+        ids = [ident for (ident,) in here.execute("SELECT id FROM statement") if ident not in known.statements]
+        fresh = here.execute(_FRESH, (json.dumps(ids),)).fetchall()
         self.statements = [row for row in fresh if row[1] in own and place.may_bring(row[14])]
         self.of_others = len(fresh) - len(self.statements)
+        made = here.execute("SELECT statement, act, recorded_at FROM reading")
+        read = {row[0] for row in made if row[1] in own and known.readings.get(row[:2], "") < row[2]}
         self.readings = [
             row
-            for row in here.execute(f"SELECT {', '.join(READING)} FROM reading")
+            for row in here.execute(_READ, (json.dumps(sorted(read)),))
             if row[1] in own and known.readings.get(row[:2], "") < row[8]
         ]
         self.withdrawals = [
@@ -232,9 +246,28 @@ class _Here:
         return bool(self.acts or self.statements or self.settlements)
 
     @property
+    def words(self) -> tuple[set[str], set[str]]:
+        """The ids of the rows that go, and of the acts that do or that something of goes."""
+        of_settlements = {row[1] for row in self.settlements}
+        return {row[0] for row in self.statements}, {row[0] for row in self.acts} | of_settlements
+
+    @property
     def is_empty(self) -> bool:
         others = (self.quiet, self.readings, self.withdrawals, self.tombstones, self.given)
         return not self.has_words and not any(others)
+
+    def are_known(self) -> None:
+        """All of it is there now."""
+        known = self._known
+        known.acts.update(row[0] for row in self.acts)
+        known.blank.update(self.quiet)
+        known.blank.update(row[0] for row in self.acts if row[1] == STRUCK)
+        known.statements.update(row[0] for row in self.statements)
+        known.readings.update((row[:2], row[8]) for row in self.readings)
+        known.withdrawals.update(self.withdrawals)
+        known.settlements.update(row[0] for row in self.settlements)
+        known.tombstones.update(row[0] for row in self.tombstones)
+        known.given.update(self.given)
 
     def weighed(self) -> list[tuple[str, str]]:
         fresh = {row[0] for row in self.settlements}
@@ -261,7 +294,7 @@ def _bring(place: MeetingPlace, new: _Here, kept: LeftOut) -> int:
         place.db.execute("SELECT boxlore.quiet(%s)", (new.quiet,))
     for name, count in new.given.items():
         place.db.execute("SELECT boxlore.give(%s, %s)", (name, count))
-    place.db.execute("SELECT pg_notify(%s, %s)", (CHANNEL, str(place.db.info.backend_pid)))
+    place.db.execute("SELECT pg_notify(%s, %s)", (CHANNEL, ROWS))
     return sum(map(len, rows.values()))
 
 
@@ -302,6 +335,39 @@ def mark(place: MeetingPlace, left_out: LeftOut) -> tuple[int, int]:
 def _marks_of(place: MeetingPlace, table: str, key: str) -> Iterable[tuple[str, bool]]:
     with in_words():
         return place.db.execute(f"SELECT {key}, open FROM boxlore.{table}".encode()).fetchall()
+
+
+def log_state(here: sqlite3.Connection) -> str:
+    """What is another whenever the log here has got or lost a row. A word that is being typed changes nothing of it."""
+    return repr(here.execute(_STATE).fetchone())
+
+
+def listen(place: MeetingPlace) -> None:
+    """From now on hear when another desk brings something."""
+    with in_words():
+        place.db.execute(f"LISTEN {CHANNEL}".encode())
+
+
+def heard(place: MeetingPlace, seconds: float) -> set[str]:
+    """Wait so long for another desk; of what there is news, ROWS or OUT."""
+    own = place.db.info.backend_pid
+    with in_words():
+        return {note.payload for note in place.db.notifies(timeout=seconds, stop_after=1) if note.pid != own}
+
+
+def have_out(place: MeetingPlace, item: str, by: str) -> None:
+    """Say to the others which item is out here, by its id; '' for none."""
+    with in_words():
+        place.db.execute("SELECT boxlore.have_out(%s, %s)", (item, by))
+        place.db.execute("SELECT pg_notify(%s, %s)", (CHANNEL, OUT))
+
+
+def who_has_out(place: MeetingPlace, seconds: float) -> list[tuple[str, str]]:
+    """(login, item) of what other desks have out, and said so in the last seconds."""
+    query = """SELECT role, item FROM boxlore.out_now WHERE role <> session_user AND item <> ''
+        AND at > now() - make_interval(secs => %s) ORDER BY role"""
+    with in_words():
+        return place.db.execute(query, (seconds,)).fetchall()
 
 
 def wishes(place: MeetingPlace) -> list[tuple[str, str, str, str]]:

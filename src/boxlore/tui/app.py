@@ -13,7 +13,7 @@ from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from contextlib import ExitStack
 from datetime import date
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from rich.text import Text
 
@@ -39,6 +39,13 @@ from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.screens.sitting_front import ASK, LIST, MENU, FrontScreen, Show
 from boxlore.tui.screens.sitting_keys import ItemScreen
 from boxlore.tui.themed_app import ThemedApp
+
+if TYPE_CHECKING:
+    from boxlore.tasks.collection.live_meeting import LiveMeeting
+
+
+MEETING_SHOWN = 0.5
+"""Seconds between two looks at what other desks did."""
 
 
 class Boxlore(DrawingApp, ThemedApp):
@@ -72,6 +79,8 @@ class Boxlore(DrawingApp, ThemedApp):
         self._first_words = ""
         self._ahead: Future[Listing] | None = None
         self._asked_to_leave = False
+        self._live: LiveMeeting | None = None
+        self._came = 0
 
     async def on_mount(self) -> None:
         self.signals.hear(draws=not self.is_headless)
@@ -101,6 +110,7 @@ class Boxlore(DrawingApp, ThemedApp):
     async def show_collection(self, collection: Collection) -> None:
         """Begin a sitting with a collection, and show its first item."""
         self.collection = self.showing.collection = collection
+        self._begin_meeting(collection)
         sitting = Sitting(collection, narrator=self._narrator, interviewer=self._interviewer)
         recovered = sitting.begin()
         listing = await asyncio.wrap_future(self._ahead) if self._ahead else Listing(collection)
@@ -120,6 +130,28 @@ class Boxlore(DrawingApp, ThemedApp):
                 self._item_screen().say(words)
             else:
                 self._first_words = words
+
+    def _begin_meeting(self, collection: Collection) -> None:
+        """Meet other desks beside all else, where a meeting place is known; it ends before the collection is closed."""
+        if collection.settings.meeting and collection.store.writable:
+            from boxlore.tasks.collection.live_meeting import LiveMeeting
+
+            self._live = LiveMeeting(collection)
+            self._came = 0
+            self._opened.callback(self._live.end)
+            self._live.begin()
+            self.set_interval(MEETING_SHOWN, self._show_meeting)
+
+    def _show_meeting(self) -> None:
+        """Show what other desks do, and what came of them. Words being typed stay."""
+        if (live := self._live) is None:
+            return
+        for screen in self._item_screens():
+            live.out = screen.record.id
+            screen.say_desks(live.line)
+            if live.came != self._came and screen is self.screen:
+                self._came = live.came
+                screen.task_done(wrote=True)
 
     async def show_door(self, sitting: Sitting, listing: Listing) -> None:
         """Show the front door: who tells, and where to begin. Opened for reading only, nobody can tell: then the item

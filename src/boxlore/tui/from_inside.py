@@ -26,6 +26,7 @@ PLACES: dict[str, str] = {
     "intake": "“Take in”, “Scans”",
     "intake --find-prints": "“Take in”, “Prints on a sheet”",
     "join": "“Take in”, “From a working copy”",
+    "meet": "“Take in”, “From other desks”",
     "new": "“Start a collection”",
     "new --from": "“Make one again from a transfer”",
     "new --join": "“Hand on”, “A working copy”",

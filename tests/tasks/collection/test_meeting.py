@@ -4,6 +4,7 @@ alone, as a desk with another program would."""
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from pathlib import Path
+from time import monotonic, sleep
 from typing import Any
 
 import pytest
@@ -16,7 +17,8 @@ from tests.store.test_joining import COLLECTION, ITEMS, LOG, Desk, do
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.store.meeting_place import NotReached, admit, prepare
 from boxlore.store.meeting_tables import LOG_TABLES
-from boxlore.tasks.collection import meeting
+from boxlore.tasks.collection import live_meeting, meeting
+from boxlore.tasks.collection.live_meeting import NOT_REACHED, LiveMeeting
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import Settings
 
@@ -306,6 +308,46 @@ def test_a_meeting_that_breaks_off_is_as_if_it_had_not_begun(
     assert leida.meet().brought.statements == len(told) + 4
     aksel.meet()
     assert aksel.tables() == leida.tables()
+
+
+def until(true: Callable[[], object], seconds: float = 20) -> None:
+    """Wait for what comes by itself."""
+    end = monotonic() + seconds
+    while not true():
+        assert monotonic() < end, "it did not come"
+        sleep(0.02)
+
+
+def test_open_desks_hear_each_other_and_a_lost_server_is_a_line(
+    table: Callable[..., MeetingDesk], cluster: Cluster, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is told is at the other desk by itself, who has what out is shown, and nothing is lost of what is told while
+    the server is away. (Times are bounds for a machine at work, no measure.)"""
+    monkeypatch.setattr(live_meeting, "AGAIN", 0.2)
+    desks = [table("leida", "keeper"), table("aksel", "desk")]
+    leida, aksel = desks
+    leida.tell(ITEMS[0], "TRA-0007", field="number")
+    live = [LiveMeeting(desk.collection) for desk in desks]
+    for one in live:
+        one.begin()
+    try:
+        until(lambda: aksel.rows() == leida.rows() != [])
+        live[1].out = ITEMS[0].id
+        until(lambda: live[0].line.startswith("aksel") and live[0].line.endswith(" has TRA-0007 out"))
+        aksel.tell(ITEMS[0], "Ants at the harbour")
+        until(lambda: aksel.rows() == leida.rows())
+        until(lambda: all(one.came for one in live))
+        cluster.stop()
+        until(lambda: live[0].line == live[1].line == NOT_REACHED)
+        aksel.tell(ITEMS[0], "told meanwhile")
+        cluster.start()
+        until(lambda: aksel.rows() == leida.rows())
+        aksel.tell(ITEMS[0], "told last")
+    finally:
+        live[1].end()
+        until(lambda: aksel.rows() == leida.rows())
+        until(lambda: live[0].line == "")
+        live[0].end()
 
 
 @pytest.mark.parametrize(

@@ -17,9 +17,11 @@ from boxlore.core.fields.pictures import FILE_WORDS
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.disk.parcel_files import pack, unpack
+from boxlore.store.left_out import every_line
 from boxlore.store.strike import strike
 from boxlore.store.values import Change, Settlement
 from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.parcel_audience import left_out_for_family, left_out_of_rows
 from boxlore.tasks.collection.parcels import (
     Parcel,
     ParcelOrder,
@@ -334,3 +336,15 @@ def test_scans_that_do_not_go_are_told(first: Path, second: Path, tmp_path: Path
     with open_collection(second) as collection:
         said = " ".join(said_of_taken_in(collection, bare_words, result))
         assert "1 scan told of in it is not in the parcel" in said
+
+
+def test_some_acts_alone_are_decided_as_all_are(small_family: Path) -> None:
+    """What a meeting place is told of the newest acts is what a parcel would be."""
+    with open_collection(small_family, write=False) as collection:
+        whole = left_out_for_family(collection)
+        acts = [act for act, _ in every_line(collection.store.db)]
+        for act in acts[:: max(len(acts) // 12, 1)]:
+            rows = {ident for (ident,) in collection.store.db.execute("SELECT id FROM statement WHERE act = ?", (act,))}
+            part = left_out_of_rows(collection, rows, {act})
+            assert part.rows & rows == whole.rows & rows
+            assert (act in part.lines) == (act in whole.lines)

@@ -25,6 +25,7 @@ from boxlore.store.meeting_exchange import (
     bring,
     fetched,
     last_place,
+    log_state,
     mark,
     refuse,
     wishes,
@@ -33,7 +34,7 @@ from boxlore.store.meeting_place import DESK, KEEPER, NO_DESK, READER, MeetingPl
 from boxlore.store.strike import StrikeReport
 from boxlore.tasks.collection.joining import check_numbers, number_anew, strike_as_there
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.parcel_audience import left_out_for_family
+from boxlore.tasks.collection.parcel_audience import left_out_for_family, left_out_of_rows
 from boxlore.tasks.collection.settings import keep_setting
 
 ROLES = (KEEPER, DESK, READER, NO_DESK)
@@ -68,6 +69,7 @@ class Meeting:
         self._new_numbers = new_numbers
         self._known: Known | None = None
         self._note = f"met {place.id}"
+        self._is_backed_up = False
 
     @property
     def _since(self) -> int:
@@ -82,12 +84,20 @@ class Meeting:
             self._take_in(met)
             store = self._collection.store
             known = self._known = self._known or all_known(self._place)
-            met.brought = bring(self._place, store.db, known, partial(left_out_for_family, self._collection))
+            met.brought = bring(self._place, store.db, known, partial(left_out_of_rows, self._collection))
             last = last_place(self._place)
-        if met.brought.rows:
-            self._known = None
         store.set_meta(self._note, str(last))
         return met
+
+    def hear(self) -> Met:
+        """Take in what is new there, and bring nothing."""
+        met = Met(rights=self._place.rights)
+        self._take_in(met)
+        return met
+
+    def told_so_far(self) -> str:
+        """What is another whenever something was told, read, struck or taken in here."""
+        return log_state(self._collection.store.db)
 
     def put_right(self, met: Met) -> None:
         """At a keeper's desk: let what is open there be what the collection says, and hear what is wished struck."""
@@ -114,8 +124,9 @@ class Meeting:
             since = 0
         with fetched(self._place, since) as (there, last):
             if last > since:
-                if since or collection.store.last_time():
+                if not self._is_backed_up:
                     collection.back_up_before("a meeting")
+                    self._is_backed_up = True
                 struck = strike_as_there(collection, joining.forms_struck(collection.store.db, there))
                 if struck:
                     met.struck.append(struck)
@@ -147,7 +158,7 @@ def meet(collection: Collection, address: str = "", *, new_numbers: bool = False
     if not where:
         raise WrongUse("No meeting place is known here.", "Name it: boxlore meet postgresql://NAME@HOST/DATABASE.")
     with meeting_place(where, collection.id) as place:
-        _check_name(collection, place)
+        check_name(collection, place)
         meeting = Meeting(collection, place, new_numbers=new_numbers)
         met = meeting.exchange()
         meeting.put_right(met)
@@ -161,7 +172,8 @@ def meet(collection: Collection, address: str = "", *, new_numbers: bool = False
     return met
 
 
-def _check_name(collection: Collection, place: MeetingPlace) -> None:
+def check_name(collection: Collection, place: MeetingPlace) -> None:
+    """Raises WrongUse where this desk would tell by a name that it was not admitted by."""
     if place.rights == DESK and collection.by not in place.names:
         raise WrongUse(
             f"What is told here is by “{collection.by}”, and this desk was admitted by the name of "

@@ -7,14 +7,14 @@ scan that shows no item, of which nobody can say who may see it. What is no long
 may say what later ones were to put right. The line of an act goes only if nothing that the act touched stays behind.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence, Set
 from dataclasses import dataclass, field
 
 from boxlore.core.records.audience import Recipient
 from boxlore.core.records.audience_levels import To
 from boxlore.core.records.item_record import every_told
 from boxlore.core.statements import Kind, Subject
-from boxlore.store.left_out import LeftOut, every_line, every_row, with_what_repeats_them
+from boxlore.store.left_out import LeftOut, every_line, every_row, touched_by, with_what_repeats_them
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import records, seen_by
 
@@ -38,9 +38,24 @@ def left_out_for_family(collection: Collection) -> LeftOut:
     return with_what_repeats_them(log, list(_rows_out(collection, recipient, kept)), lines)
 
 
-def _kept_of_items(collection: Collection, recipient: Recipient) -> _Kept:
+def left_out_of_rows(collection: Collection, rows: Set[str], acts: Set[str]) -> LeftOut:
+    """The same of these rows and acts alone: only the items that they are about, and those that the acts touched, are
+    looked at. Scans and markers are
+    decided for all of an item, so that where there are any, everything is."""
+    log = collection.store.db
+    rows = rows | touched_by(log, acts)
+    about = {(kind, subject) for _, kind, subject, *_ in every_row(log, rows)}
+    if any(kind in (Kind.SCAN, Kind.MARKER) for kind, _ in about):
+        return left_out_for_family(collection)
+    recipient = seen_by(collection, To.FAMILY).recipient
+    kept = _kept_of_items(collection, recipient, sorted(subject for kind, subject in about if kind == Kind.ITEM))
+    lines = [act for act, line in every_line(log) if act in acts and not recipient.may_read(line)]
+    return with_what_repeats_them(log, list(_rows_out(collection, recipient, kept, rows)), lines)
+
+
+def _kept_of_items(collection: Collection, recipient: Recipient, items: Sequence[str] | None = None) -> _Kept:
     kept, shown = _Kept(), set[str]()
-    for record in records(collection):
+    for record in records(collection, order=items):
         seen = recipient.seen(record)
         scans = {scan.id for scan in record.scans}
         if not recipient.may_see_kept(record.audiences):
@@ -60,9 +75,9 @@ def _kept_of_items(collection: Collection, recipient: Recipient) -> _Kept:
     return kept
 
 
-def _rows_out(collection: Collection, recipient: Recipient, kept: _Kept) -> Iterator[str]:
+def _rows_out(collection: Collection, recipient: Recipient, kept: _Kept, rows: Set[str] | None = None) -> Iterator[str]:
     """The id of each row that does not go."""
-    for row, kind, subject, name, words, source, audience, is_past, meant in every_row(collection.store.db):
+    for row, kind, subject, name, words, source, audience, is_past, meant in every_row(collection.store.db, rows):
         about = Subject(Kind(kind), subject)
         told = "" if about.kind is Kind.SCAN else words  # what a scan's file says is decided for the scan as a whole
         beside = (source, *(meant or "").split())

@@ -31,6 +31,20 @@ def _join(collection: Collection, answers: FormAnswers, progress: Progress) -> l
     return said_of_joining(collection, other, joined)
 
 
+def _meet(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.collection.meeting import meet
+    from boxlore.tasks.collection.said_of_meeting import said_of_meeting
+
+    progress.begin("Meeting the other desks", 0)
+    met = meet(
+        collection,
+        answers["address"].strip(),
+        new_numbers=answers["new_numbers"] == "yes",
+        wished="" if answers["wished"] == "later" else answers["wished"],
+    )
+    return said_of_meeting(collection, met)
+
+
 def _working_copy(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.collection.joining import working_copy_of
     from boxlore.tasks.collection.said_of_joining import said_of_working_copy
@@ -89,6 +103,22 @@ TASKS = {
             _SAME_NUMBER,
         ],
         _join,
+        writes=True,
+    ),
+    "meet": Task(
+        Group.TAKE_IN,
+        "From other desks",
+        "what was told at a meeting place",
+        lambda collection: [
+            Blank("address", "Where do the desks meet?", collection.settings.meeting,
+                  "postgresql://NAME@HOST/DATABASE, without a password. Once it is known here, an open sitting meets "
+                  "there by itself."),
+            Blank("wished", "What other desks wish struck, at a keeper's desk?", "later",
+                  "It is hidden there until it is answered. Struck is struck for good.",
+                  choices=(("later", "name it"), ("strike", "strike it"), ("refuse", "let it stand"))),
+            _SAME_NUMBER,
+        ],
+        _meet,
         writes=True,
     ),
     "take_in_parcel": Task(

@@ -55,6 +55,7 @@ class ItemView(MarkingScreen):
     AUTO_FOCUS = ""
     DEFAULT_CSS = """
     ItemView #body { height: 1fr; }
+    ItemView #desks { display: none; height: 1; background: $panel; padding: 0 1; }
     ItemView #side { width: 3fr; display: none; padding: 0 1; background: $surface; }
     ItemView #form { width: 2fr; scrollbar-size-vertical: 1; padding-top: 1; }
     ItemView.-wide #side { display: block; }
@@ -79,6 +80,7 @@ class ItemView(MarkingScreen):
         self.record: Record = sitting.record(listing.id_at(position))
         self.before = ""
         self.top = Top()
+        self.desks = Line(id="desks")
         self.note = Line(id="note")
         self.picture = Picture()
         self.legend = Line(id="legend")
@@ -90,13 +92,14 @@ class ItemView(MarkingScreen):
         self._is_ready = False
         """Whether the words of dates, which they are worked out with, are in memory."""
         self.blocks = [Block(prompt, self) for prompt in sitting.prompts]
-        self._note = ""
+        self._note = self._desks = ""
         self._shown = self._was_low = False
         self._later: Timer | None = None
 
     def compose(self) -> ComposeResult:
         self._fit(self.app.size)  # before there are widgets, so that none is styled twice
         yield self.top
+        yield self.desks
         with Horizontal(id="body"):
             with Vertical(id="side"):
                 yield self.picture
@@ -264,6 +267,16 @@ class ItemView(MarkingScreen):
         self.note.display = bool(words) or not self.has_class("-low")
         self.note.set_class(bad, "-bad")
         self.note.say(from_inside(words))
+
+    def say_desks(self, words: str) -> None:
+        """Show below the top line what is to be said of other desks; nothing takes no room."""
+        if words == self._desks:
+            return
+        self._desks = words
+        if self.desks.display != bool(words):
+            self.desks.display = bool(words)
+            self.call_after_refresh(self.show_picture)
+        self.desks.say(from_inside(words))
 
     def said_before(self) -> None:
         """Another key was pressed: what the last one did is said no more; that nothing can be kept is."""
