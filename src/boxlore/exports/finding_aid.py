@@ -180,15 +180,19 @@ class FindingAid:
 
     def _container(self, path: ContainerPath, level: str) -> etree._Element:
         """The component of a container, still without items; `path` is (kind, label) from the box inwards."""
-        return self._unit(level, container_code(path, self.facts), path if self.facts.originals else ())
+        return self._unit(level, container_code(path, self.facts), path)
 
-    def _unit(self, level: str, code: str, path: ContainerPath = ()) -> etree._Element:
-        """A component with its code, and what it lies in; still without items."""
+    def _unit(self, level: str, code: str, lies_in: ContainerPath = ()) -> etree._Element:
+        """A component with its code, that of the archive first, and what it lies in; still without items."""
         component = self.dialect.element("c", level=level)
         did = self.dialect.add(component, "did")
-        for kind, label in path:
+        for kind, label in lies_in if self.facts.originals else ():
             self.dialect.container(did, kind, label)
-        self.dialect.add(did, "unitid", code, **codes_of(self.facts))
+        own = codes_of(self.facts)
+        if reference := self.facts.of_containers.get(lies_in, ""):
+            self.dialect.add(did, "unitid", reference, **own, **self.dialect.label(THE_ARCHIVES))
+            own = {}
+        self.dialect.add(did, "unitid", code, **own)
         return component
 
     def _described(self, component: etree._Element, extent: Extent, title: DcValue | None = None) -> None:

@@ -88,7 +88,8 @@ def _container(path: ContainerPath, within: Extent, facts: CollectionFacts) -> l
     kind, labels = path[-1][0], dict(path)
     cells = {"Level of description": kind, "Where it lies": Mark(path).long}
     cells |= {"Box": labels.get("box", ""), "Folder": labels.get("folder", "")}
-    cells["Reference code"] = container_code(path, facts)
+    own = facts.of_containers.get(path, "")
+    cells |= {"Reference code": own or container_code(path, facts), "The archive's reference": own}
     extent = within.kinds_words or within.kept_words
     cells |= {"Title": folder_title(within, facts), "Date": within.date_words, "Extent": extent}
     facts = facts if within.given else replace(facts, originals=False)

@@ -24,6 +24,7 @@ from boxlore.core.people.firms import is_firm
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import PersonShown, Record, StatementView, every_told
+from boxlore.core.records.marks import ContainerPath
 from boxlore.core.records.readings import value_text
 from boxlore.core.statements import SURENESS, Said, Source, Unreadable
 from boxlore.exports.escaping import iri, literal
@@ -180,10 +181,8 @@ def _containers(node: str, record: Record, facts: CollectionFacts, containers: s
     if record.mark is None:
         return [f"{node} {prefixed('dcterms:isPartOf')} {outer} ."]
     lines: list[str] = []
-    path: list[str] = []
-    for kind, label in record.mark.path:
-        path.append(f"{kind}-{label}")
-        inner = f"<urn:uuid:{facts.id}#{quote('/'.join(path), safe='/')}>"
+    for depth, (kind, label) in enumerate(record.mark.path, 1):
+        inner = container_node(facts.id, record.mark.path[:depth])
         if inner not in containers:
             containers.add(inner)
             lines.append(f"{inner} {prefixed('dcterms:isPartOf')} {outer} .")
@@ -194,6 +193,12 @@ def _containers(node: str, record: Record, facts: CollectionFacts, containers: s
     lines.append(f"{node} {prefixed('dcterms:isPartOf')} {outer} .")
     lines.append(f"{node} {prefixed('schema:position')} {number_literal(record.mark.item)} .")
     return lines
+
+
+def container_node(collection: str, path: ContainerPath) -> str:
+    """The IRI of a container of a collection (its id), by (kind, label) from the outermost inward."""
+    steps = "/".join(f"{kind}-{label}" for kind, label in path)
+    return f"<urn:uuid:{collection}#{quote(steps, safe='/')}>"
 
 
 def _place(node: str, record: Record) -> list[str]:

@@ -6,7 +6,7 @@ enclosure, never on an original.
 
 import tempfile
 import unicodedata
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -16,7 +16,7 @@ from boxlore.core.crosswalk.captions import Style
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import Record
-from boxlore.core.records.marks import label_key
+from boxlore.core.records.marks import ContainerPath, label_key
 from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.printable_words import isolated
@@ -27,6 +27,9 @@ SIZES = {"a6": (148.0, 105.0), "a7": (105.0, 74.0), "3x5": (127.0, 76.2)}
 
 LABEL_SIZES = {"a6": "A6", "a7": "A7", "3x5": "3 by 5 inches"}
 """What a keeper reads for each of SIZES."""
+
+NONE: Mapping[ContainerPath, str] = {}
+"""No archive has called a container anything."""
 
 _HEAD = 39.0
 """The height that the mark, the title and the count take, in millimetres."""
@@ -52,9 +55,14 @@ class Enclosure:
 
 
 def make_labels(
-    records: Sequence[Record], printing: Printing, size: str = "a6", holder: str = ""
+    records: Sequence[Record],
+    printing: Printing,
+    size: str = "a6",
+    holder: str = "",
+    archives: Mapping[ContainerPath, str] = NONE,
 ) -> tuple[bytes, list[Finding]]:
     """The PDF with a label for each box and each folder in it, and findings about letters that could not be printed.
+    `archives` are what an archive calls boxes and folders.
 
     Raises WrongUse for a size that is not in SIZES.
     """
@@ -62,7 +70,10 @@ def make_labels(
         raise WrongUse(f"“{size}” is no size of a label.", f"Use one of {', '.join(SIZES)}.")
     wide, high = SIZES[size]
     across = max(int((printing.room() + BETWEEN) // (wide + BETWEEN)), 1)
-    labels = [_label(enclosure, size, holder, printing.style) for enclosure in enclosures(records, printing.style)]
+    labels = [
+        _label(enclosure, size, holder, printing.style, archives.get(enclosure.path, ""))
+        for enclosure in enclosures(records, printing.style)
+    ]
     data = {
         **shared(printing, "labels"),
         "heading": printing.say("Labels for boxes and folders"),
@@ -117,7 +128,7 @@ def years_of(records: Iterable[Record]) -> str:
     return "–".join(dict.fromkeys(f"{year:04d}" for year in (min(years), max(years)))) if years else ""
 
 
-def _label(enclosure: Enclosure, size: str, holder: str, style: Style) -> dict[str, Any]:
+def _label(enclosure: Enclosure, size: str, holder: str, style: Style, own: str) -> dict[str, Any]:
     """One label as the template takes it; lines that do not fit are counted in the last one."""
     wide, high = SIZES[size]
     most_lines, most_letters = int((high - _HEAD) // _LINE), int((wide - 10) // _LETTER)
@@ -128,7 +139,13 @@ def _label(enclosure: Enclosure, size: str, holder: str, style: Style) -> dict[s
         "mark": isolated(" · ".join(references.containers(enclosure.path, style.say))),
         "numbers": _numbers(numbers, enclosure.records, style),
         "about": " · ".join(
-            part for part in (_count(enclosure.records, style.say), years_of(enclosure.records)) if part
+            part
+            for part in (
+                _count(enclosure.records, style.say),
+                years_of(enclosure.records),
+                isolated(style.say("archive {reference}", reference=own)) if own else "",
+            )
+            if part
         ),
         "lines": [isolated(_short(line, most_letters)) for line in lines],
         "more": style.say.counted(not_listed, "and {count} more", "and {count} more") if not_listed else "",

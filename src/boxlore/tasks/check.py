@@ -10,6 +10,7 @@ from boxlore.core.fields.table import FIELDS, codec_fields
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import ANSWER, REMARK, Record
+from boxlore.core.records.marks import Mark
 from boxlore.core.rules.one_item import look_over, remarks_of_archives
 from boxlore.core.rules.people_and_kin import look_over_people
 from boxlore.core.rules.people_in_question import people_in_question
@@ -83,11 +84,14 @@ def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
 
 
 def _remarks_on_the_whole(collection: Collection) -> Iterator[Finding]:
-    """What archives have remarked of the collection itself and of its sittings, and not of an item."""
+    """What archives have remarked of the collection itself, of its sittings and its containers, and not of an item."""
     of_the_whole = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
     remarked = [(WHOLE, of_the_whole)]
     for _, rows in collection.store.subjects(Kind.SITTING):
         remarked.append((f"sitting of {min(statement.recorded_at for statement, _ in rows)[:10]}", rows))
+    paths = dict(collection.store.containers())
+    for ident, rows in collection.store.subjects(Kind.CONTAINER):
+        remarked.append((Mark(paths[ident]).long, rows))
     for called, told in remarked:
         views = (told_of(statement, reading, {}) for statement, reading in told if statement.field in (REMARK, ANSWER))
         yield from remarks_of_archives(views, WHOLE, f" of the {called}")

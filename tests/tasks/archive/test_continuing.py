@@ -25,6 +25,7 @@ from boxlore.core.findings import Severity
 from boxlore.core.people.consent import make_consent
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import every_told
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.disk.digests import sha256_of
 from boxlore.tasks.archive.archive_settings import archive_of
@@ -38,10 +39,12 @@ from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
 from boxlore.tasks.archive.transfer_updates import WITHDRAW, originals_before
 from boxlore.tasks.check import check
+from boxlore.tasks.collection.container_references import container_references
 from boxlore.tasks.collection.items_by_mark import find_item, find_told
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Quiet
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, seen_by
+from boxlore.tasks.outputs.printed_sheets import labels
 from boxlore.tasks.people import registry
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.package_check import verify_package
@@ -896,7 +899,8 @@ def filled(path: Path, **cells: str) -> Path:
     with open(path.with_name("filled.csv"), "w", encoding="utf-8", newline="") as file:
         out = csv.DictWriter(file, rows[0].keys())
         out.writeheader()
-        out.writerows(row | (cells if not row["Number"] and row["Identifier"] else {}) for row in rows)
+        is_sitting = [not row["Number"] and row["Identifier"] and not row["Title"].startswith("Box") for row in rows]
+        out.writerows(row | (cells if it_is else {}) for row, it_is in zip(rows, is_sitting, strict=True))
     return path.with_name("filled.csv")
 
 
@@ -1092,3 +1096,51 @@ def file_untold(collection: Collection) -> None:
     Image.new("RGB", (30, 20), "grey").save(picture)
     row = {"item": "new", "file": picture.name, "side": "recto"}
     take_in(collection, by_table([(2, row)], picture.parent), IntakeOptions(copy=True))
+
+
+def test_a_receipt_gives_boxes_references_too(mine: Collection, tmp_path: Path) -> None:
+    """DACS 2.1 (from memory): each level has its reference code; the archive's own stands before ours."""
+    museum = replace(MUSEUM, takes=(*MUSEUM.takes, "inventory"))
+    one, two = tmp_path / "1", tmp_path / "2"
+    transfer(mine, one, order=TransferOrder(archive=museum))
+    sent = table(one / "closed/data/metadata/receipt.csv")
+    (box,) = [row for row in sent if row["Title"] == "Box 1"]
+    named = {"Box 1": "MS-0106/1", "Box 1 · Folder 1": "MS-0106/1/1"}
+    for row in sent:
+        row["The archive's reference"] = named.get(row["Title"], "")
+        row["Remarks"] = "Its lid is torn" if row["Title"] == "Box 1" else ""
+    path = tmp_path / "receipt.csv"
+    with open(path, "w", encoding="utf-8", newline="") as file:
+        writer = csv.DictWriter(file, COLUMNS)
+        writer.writeheader()
+        writer.writerows(sent)
+    told = sum(row["Title"] in named for row in sent)
+    received = read_receipt(mine, path, archive="Port Chalmers Museum")
+    assert (received.references, received.remarks, received.refused) == (told, 1, ())
+    assert read_receipt(mine, path, archive="Port Chalmers Museum").references == 0
+    remarked = [found.finding.message for found in check(mine) if found.finding.rule == "archive.remark"]
+    assert any("remarks of the Box 1: “Its lid is torn”" in words for words in remarked)
+
+    transfer(mine, two, order=TransferOrder(archive=museum, earlier=one))
+    for part in ("open", "closed"):
+        home = two / part / "data/metadata"
+        root = etree.parse(home / "finding-aid.ead3.xml").getroot()
+        (series,) = [c for c in root.iterfind(".//{*}dsc/{*}c") if c.findtext("{*}did/{*}container") == "1"]
+        codes = [(code.text, code.get("localtype")) for code in series.iterfind("{*}did/{*}unitid")]
+        assert codes == [("MS-0106/1", "the archive's reference"), ("TR/1", None)]
+        (row,) = [row for row in table(home / "inventory.csv") if row["Where it lies"] == "Box 1"]
+        assert row["Reference code"] == row["The archive's reference"] == "MS-0106/1"
+    again = [row["The archive's reference"] for row in table(two / "open/data/metadata/receipt.csv")
+             if row["Identifier"] == box["Identifier"]]  # fmt: skip
+    assert again == ["MS-0106/1"]
+    remarks = table(two / "closed/data/metadata/remarks.csv")
+    assert [(row["Identifier"], row["Remark"]) for row in remarks] == [(box["Identifier"], "Its lid is torn")]
+    rebuild(tmp_path / "again", two, also=[one], on_day=ON)
+    with open_collection(tmp_path / "again", write=False, on_day=ON) as made:
+        told_there = container_references(made, seen_by(made, To.OUTSIDE))
+        assert {Mark(path).long: views[0].words for path, views in told_there.items()} == {
+            title: words for title, words in named.items() if title in {row["Title"] for row in sent}
+        }
+        assert "archive.remark" in {found.finding.rule for found in check(made)}
+        labels(made, tmp_path / "labels.pdf")
+    assert "archive MS-0106/1" in PdfReader(tmp_path / "labels.pdf").pages[0].extract_text()

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from tests.every_row import every_row
 
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
@@ -95,7 +96,7 @@ def test_a_reference_that_the_keeper_told_is_not_an_archives(mine: Collection) -
 def test_what_comes_back_as_it_went_out_says_nothing_new(mine: Collection) -> None:
     for archive, words in ((MUSEUM, "PA-1"), (LIBRARY, "Ω-1")):
         send(mine, one("TRA-0001", words), archive=archive)
-    sent = list(blank_rows([record(mine)]))[2]
+    sent = list(blank_rows([record(mine)], CollectionFacts(id=mine.id, title="A family", on_day=date(2026, 11, 25))))[2]
     assert sent[4] == "PA-1; Ω-1"
     assert send(mine, sent).references == 0
     assert send(mine, one("TRA-0001", "PA-2"), one("tra-0001", "PA-2")).references == 1
@@ -245,7 +246,7 @@ SORTED = "Line {}: Its title is that of TRA-000{}: was one column sorted alone? 
     ("heading", "lines", "references", "refused"),
     [
         (WITHOUT, ["TRA-0001,The quay,,PA-1,", ",the whole transfer,2026/14,,", ",A sitting,,R-1,"], 1,
-         ["Line 4: It has no identifier, by which a sitting is known."]),
+         ["Line 4: It has no identifier, by which a sitting or a box is known."]),
         (WITHOUT, ["TRA-0001,The quay,,PA-1,", "TRA-0002,The yard,,PA-2,"], 2, []),
         (WITHOUT, ["TRA-0001,The quay,,PA-1,", "TRA-0002,The  QUAY,,PA-2,"], 1, [SORTED.format(3, 1)]),
         (",".join(COLUMNS), ["TRA-0001,,The yard,,PA-1,", "TRA-0002,,The quay,,PA-2,", "TRA-0002,,The mole,,P-9,"], 1,

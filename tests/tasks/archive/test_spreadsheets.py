@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 from tests.drawn import IN_CI
 
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.statements import Kind, Subject
 from boxlore.exports.inventory import as_table
 from boxlore.tasks.archive.receipt import COLUMNS, WHOLE, blank_rows, read_receipt
@@ -50,7 +51,9 @@ def calc(home: Path, *arguments: str) -> None:
 
 def test_a_receipt_that_a_spreadsheet_saved_is_read_as_it_was_typed(mine: Collection, tmp_path: Path) -> None:
     record = record_of(mine, find_item(mine, "TRA-0001").id)
-    heading, whole, item = blank_rows([record])
+    heading, whole, item = blank_rows(
+        [record], CollectionFacts(id=mine.id, title="A family", on_day=date(2026, 11, 25))
+    )
     assert heading == COLUMNS and item[2] == TITLE
     rows = [heading, (*whole[:3], "2026/117 ä", *whole[4:]), (*item[:4], "PA 1-7", REMARK)]
     (tmp_path / "receipt.csv").write_bytes(b"".join(as_table(rows)))

@@ -29,7 +29,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.places.reading import dcmi_box, dcmi_point, full_name
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.item_record import PersonShown, Record, is_number_alone
-from boxlore.core.records.marks import Mark
+from boxlore.core.records.marks import ContainerPath, Mark
 from boxlore.core.statements import Said, Sure, fold
 from boxlore.core.wording.catalogue import ENGLISH
 
@@ -90,6 +90,8 @@ class CollectionFacts:
     """The accession numbers of all that came, in their order: an accrual has its own, beside the first."""
     reference: str = ""
     """The archive's own reference of the whole collection, once it has given one."""
+    of_containers: Mapping[ContainerPath, str] = starts(default_factory=dict)
+    """The archive's own references of boxes, folders and other containers."""
     code: str = ""
     """What the collection is called in short: how its numbers begin."""
     family: str = ""

@@ -123,9 +123,11 @@ FIELDS: Fields = Fields(
         _field("process", "item", "Process"),
         _field("rights", "item collection", "Rights"),
         _field("rights_holder", "item collection", "Rights holder"),
-        _field("archive_reference", "item collection sitting", "The archive's reference", many=True),
+        _field("archive_reference", "item container collection sitting", "The archive's reference", many=True),
         _field("accession", "collection", "Accession number", many=True),
-        _field("archive_remark", "item collection sitting", "The archive remarks", many=True, audience="keeper"),
+        _field(
+            "archive_remark", "item container collection sitting", "The archive remarks", many=True, audience="keeper"
+        ),
         _field("archive_answer", "item collection sitting", "Answer to the archive", many=True, audience="keeper"),
         _field("custody", "collection", "How it came down", many=True),
         _field("care", "item", "Care note"),

@@ -29,6 +29,7 @@ from boxlore.tasks.archive.transfer_updates import (
 from boxlore.tasks.archive.withdrawal_form import put_request
 from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
 from boxlore.tasks.archive.withdrawing import Reason, Withdrawing
+from boxlore.tasks.collection.container_references import container_references
 from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.copies_names import jobs_of
 
@@ -56,10 +57,15 @@ def count_items(making: Making) -> None:
             if making.seen.to.is_public and record.open_scans and is_untold(record):
                 untold.append(record.number)
             making.withheld += record.withheld
+            path = record.container_path
+            making.containers |= {path[:depth] for depth in range(1, len(path) + 1)}
             making.people |= {shown.person for shown in record.people if shown.person}
             making.people |= tellers_of(every_told(record))
         things = thing_views(making.collection, making.seen, making.told_people, making.sittings)
-        rest = rest_row(making.collection.id, [view.statement for _, _, views in things for view in views])
+        told = [view.statement for _, _, views in things for view in views]
+        of_containers = container_references(making.collection, making.seen)
+        told += [view.statement for path, views in of_containers.items() if path in making.containers for view in views]
+        rest = rest_row(making.collection.id, told)
         out.writelines(as_csv([rest]))
         withdrawing.compare("", rest[1], rest[-1].split())
         if making.earlier and rest[1] in making.earlier.items:  # an older version did not note it

@@ -14,6 +14,7 @@ from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.fields.plain_values import YES_NO_WORDS
 from boxlore.core.findings import Finding, Severity, several
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import ContainerPath
 from boxlore.core.statements import Kind
 from boxlore.exports.bag import Staged
 from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned, HandedScans
@@ -61,6 +62,8 @@ class Making:
     findings: list[Finding] = field(default_factory=list)
     contents: list[tuple[str, str]] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
+    containers: set[ContainerPath] = field(default_factory=set)
+    """What its items lie in, each box, folder or other container."""
     withheld: int = 0
     """Statements about items that this part does not have."""
     progress: Progress = QUIET

@@ -224,6 +224,8 @@ def _container(making: _Rebuilding, name: str) -> str:
         making.act.state(container, "label", first_of(thing, "dcterms:identifier", "bx:label") or label)
         if outer:
             making.act.state(container, "inside", outer)
+        for told in making.told.get(name, []):
+            _statement(making, told, container)
     return making.containers[name]
 
 

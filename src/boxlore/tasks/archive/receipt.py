@@ -2,11 +2,11 @@
 
 A CSV with the columns of `COLUMNS`; a line without a number or identifier is of the whole: its accession number, the
 archive's reference of the collection. The archive is the source of what it says, so everyone can see from whom a
-reference comes. An item is known by its number, or by its identifier alone, a sitting by its identifier; a title that
-is another item's is asked about, for a column was sorted alone. What an
-archive calls a thing now takes the place of what the same archive called it before; what another archive calls it
-stands beside. A receipt of another collection is refused before anything of it is stated, and of a line that is refused
-nothing is taken: such a line is one with a fault or a formula of a spreadsheet in the place of a number.
+reference comes. An item is known by its number, or by its identifier alone, a box, a folder or a sitting by its
+identifier; a title that is another item's is asked about, for a column was sorted alone. What an archive calls a thing
+now takes the place of what the same archive called it before; what another archive calls it stands beside. A receipt of
+another collection is refused before anything of it is stated, and of a line that is refused nothing is taken: such a
+line is one with a fault or a formula of a spreadsheet in the place of a number.
 """
 
 import re
@@ -17,14 +17,14 @@ from dataclasses import field as starts
 from pathlib import Path
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.dublin_core import ACCESSIONS_JOINED
-from boxlore.core.crosswalk.sound import SOUND, Beside
+from boxlore.core.crosswalk.dublin_core import ACCESSIONS_JOINED, CollectionFacts
+from boxlore.core.crosswalk.sound import SOUND
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
-from boxlore.core.records.marks import looks_like_number
+from boxlore.core.records.marks import ContainerPath, Mark, label_key, looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject, fold
 from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.disk.tables import TableRow, lacks_column, read_any_table
@@ -58,17 +58,21 @@ archive calls a thing, and are not asked about."""
 
 
 def blank_rows(
-    records: Iterable[Record], reference: str = "", accession: str = "", beside: Iterable[Beside] = ()
+    records: Iterable[Record], facts: CollectionFacts, containers: Iterable[tuple[str, ContainerPath]] = ()
 ) -> Iterator[tuple[str, ...]]:
-    """The receipt as it goes out: a line for the whole, then one for each item and each sitting of which anything lies
-    `beside` them, with room for the archive's words. `reference` and `accession` are the archive's own of the
-    collection, where it has given them."""
+    """The receipt as it goes out: a line for the whole, then one for each of the `containers` (identifier, path), each
+    item, and each sitting of which anything lies beside them, with room for the archive's words. What an archive has
+    called them already stands there."""
     yield COLUMNS
-    yield ("", "", WHOLE, accession, reference, "")
+    yield ("", "", WHOLE, facts.accession, facts.reference, "")
+    for ident, path in sorted(containers, key=lambda one: [(kind, *label_key(label)) for kind, label in one[1]]):
+        yield ("", ident, Mark(path).long, "", facts.of_containers.get(path, ""), "")
     for record in records:
         given = "; ".join(view.words for view in record.all("archive_reference"))
         yield (record.number, f"{URN}{record.id}", captions.title(record), "", given, "")
-    sittings = {held.sitting: held for held in sorted(beside, key=lambda held: held.kind == SOUND) if held.sitting}
+    sittings = {
+        held.sitting: held for held in sorted(facts.beside, key=lambda held: held.kind == SOUND) if held.sitting
+    }
     for ident, held in sittings.items():
         yield ("", f"{URN}{ident}", held.title, "", held.reference, "")
 
@@ -257,7 +261,7 @@ def _line(collection: Collection, row: TableRow) -> _Line:
     cells = {name: row.cells.get(name, "").strip() for name in COLUMNS}
     about = _about(collection, cells)
     if "Identifier" not in row.cells and not cells["Number"] and cells["Title"] not in ("", WHOLE):
-        about = WrongUse("It has no identifier, by which a sitting is known.")
+        about = WrongUse("It has no identifier, by which a sitting or a box is known.")
     return _Line(row.line, cells, about, row.fault)
 
 
@@ -307,6 +311,9 @@ def _about(collection: Collection, cells: Mapping[str, str]) -> Subject | WrongU
         return Subject(Kind.COLLECTION, collection.id)
     if not number and told_of_sitting(collection, ident):
         return Subject(Kind.SITTING, ident)
+    box = Subject(Kind.CONTAINER, ident)
+    if not number and any(row.subject == box for row, _ in collection.store.statements(box)):
+        return box
     if not number:
         if not collection.store.number_of(ident):
             return WrongUse(f"There is no photograph {cells['Identifier'][:50]} here.")

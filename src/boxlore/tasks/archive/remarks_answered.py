@@ -36,6 +36,9 @@ def remark_rows(making: Making) -> Iterator[Sequence[str]]:
     yield from _rows("", f"{URN}{making.collection.id}", _going(making, Subject(Kind.COLLECTION, making.collection.id)))
     for sitting in sorted(told.intersection(making.sittings)):
         yield from _rows("", f"{URN}{sitting}", _going(making, Subject(Kind.SITTING, sitting)))
+    for ident, path in sorted(making.collection.store.containers(), key=lambda one: one[1]):
+        if ident in told and path in making.containers:
+            yield from _rows("", f"{URN}{ident}", _going(making, Subject(Kind.CONTAINER, ident)))
     for record in making.records([item for item in making.items if item in told]):
         going = _going(making, Subject(Kind.ITEM, record.id))
         yield from _rows(record.number, f"{URN}{record.id}", going, record)

@@ -24,6 +24,7 @@ from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 GOING: Mapping[Kind, frozenset[str]] = {
     Kind.ITEM: frozenset({"audience", "row", REMARK, ANSWER}),
+    Kind.CONTAINER: frozenset({REMARK}),
     Kind.COLLECTION: frozenset({REMARK, ANSWER}),
     Kind.PERSON: frozenset({"audience", "consent", "merged_into", "different"}),
     Kind.PLACE: frozenset({"inside"}),

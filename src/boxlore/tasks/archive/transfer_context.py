@@ -11,12 +11,13 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.in_force import told_of
-from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.records.marks import Mark, label_key
+from boxlore.core.records.item_record import REFERENCE, Record, StatementView
+from boxlore.core.records.marks import ContainerPath, Mark, label_key
 from boxlore.core.statements import Kind, Said, Statement, Subject, fold
-from boxlore.exports.rdf import person_triples, subject_triples
+from boxlore.exports.rdf import annotation, container_node, person_triples, subject_triples
 from boxlore.tasks.archive.originals_of_others import lent_items
 from boxlore.tasks.archive.restrictions import restrictions_on
+from boxlore.tasks.collection.container_references import container_references
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone, kept_whole
 
@@ -44,13 +45,20 @@ def facts_of(
         history=seen.setting("history") if seen else "",
         contact=seen.setting("contact") if seen else "",
         accession=ACCESSIONS_JOINED.join(dict.fromkeys(view.words for view in about if view.field == "accession")),
-        reference=_last(about, "archive_reference"),
+        reference=_last(about, REFERENCE),
+        of_containers=_of_containers(collection, seen) if seen else {},
     )
     not_given, closed_whole = kept_whole(collection)
     lent = lent_items(collection) if originals else frozenset()
     facts = replace(facts, not_given=not_given, closed_whole=closed_whole, lent=lent)
     rights = _last(about, "rights")
     return replace(facts, rights=rights) if rights else facts
+
+
+def _of_containers(collection: Collection, seen: AudienceView) -> dict[ContainerPath, str]:
+    """What an archive calls each container."""
+    told = container_references(collection, seen)
+    return {path: "; ".join(view.words for view in views) for path, views in told.items()}
 
 
 def with_contact(name: str, contact: str) -> str:
@@ -184,6 +192,18 @@ def thing_lines(
             yield from person_triples(registry[ident])
         recordings, shown = _sitting_facts(collection, seen, ident, kept) if kind is Kind.SITTING else ([], [])
         yield from subject_triples(kind, ident, views, recordings, shown)
+
+
+def container_lines(collection: Collection, seen: AudienceView, described: Container[ContainerPath]) -> Iterator[str]:
+    """The triples of what an archive calls containers and, in the closed part, remarks of them; of those that are
+    `described`."""
+    paths = dict(collection.store.containers())
+    told = {path: list(views) for path, views in container_references(collection, seen).items()}
+    for ident, rows in collection.store.subjects(Kind.CONTAINER):
+        told.setdefault(paths[ident], []).extend(restrictions_on(seen, Subject(Kind.CONTAINER, ident), rows))
+    for path, views in told.items():
+        if path in described:
+            yield from (annotation(view, container_node(collection.id, path)) for view in views)
 
 
 def _sitting_facts(

@@ -47,9 +47,10 @@ from boxlore.tasks.archive.sittings_held import not_to_be_heard
 from boxlore.tasks.archive.sound_handed import consents_since, sound_of, speakers
 from boxlore.tasks.archive.struck_fields import TABLE as STRUCK_TABLE
 from boxlore.tasks.archive.struck_fields import struck_rows
-from boxlore.tasks.archive.transfer_context import thing_lines, things_told, with_contact
+from boxlore.tasks.archive.transfer_context import container_lines, thing_lines, things_told, with_contact
 from boxlore.tasks.archive.transfer_updates import (
     TRANSFERS,
+    URN,
     transfer_rows,
 )
 from boxlore.tasks.collection.opening import Collection
@@ -123,7 +124,9 @@ def make_files(making: Making, closing: Closing) -> None:
     making.put(TRANSFERS, "this transfer, and those before it", as_table(chosen))
     facts = making.facts
     given = (rec for rec in making.records() if rec.id not in facts.not_given or facts.asked_back(rec.id))
-    receipt = blank_rows(given, facts.reference, facts.accession, facts.beside)
+    idents = {path: ident for ident, path in making.collection.store.containers()}
+    boxes = [(f"{URN}{idents[path]}", path) for path in making.containers if path in idents] if facts.originals else []
+    receipt = blank_rows(given, facts, boxes)
     making.put(RECEIPT, "to fill in and send back", as_table(receipt))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_table(_fixity(making)))
 
@@ -167,6 +170,8 @@ def _linked_data(making: Making) -> None:
         items: list[str] = []
         making.findings += write_triples(_noted(making.records(), items), making.facts, out, table)
         for line in restriction_lines(making.collection, making.seen, items):
+            out.write(f"{line}\n".encode())
+        for line in container_lines(making.collection, making.seen, making.containers):
             out.write(f"{line}\n".encode())
         for line in thing_lines(making.collection, making.seen, making.told_people, making.sittings):
             out.write(f"{line}\n".encode())

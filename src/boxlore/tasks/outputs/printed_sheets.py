@@ -34,6 +34,7 @@ from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import USUAL, OwnQuestion, blank_answers, make_worksheet, questions_of
 from boxlore.sheets.worksheet import WorksheetForm as WorksheetForm  # a command makes them
+from boxlore.tasks.collection.container_references import container_references
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_pdf, is_as_written, write_output
@@ -251,7 +252,9 @@ def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *
         raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
     check = ScanCheck(collection.folder, "What is printed was told of the right one.")
     check.look_at(kept)
-    pdf, unprinted = make_labels(kept, printing, size, seen.holder)
+    told = container_references(collection, seen)
+    archives = {path: printing.say.listed([view.words for view in views]) for path, views in told.items()}
+    pdf, unprinted = make_labels(kept, printing, size, seen.holder, archives)
     return _written(Gate(seen), out, kept, printing, (pdf, [*findings, *unprinted]), check)
 
 
