@@ -35,6 +35,10 @@ ASKED = [
     ("place", "Dr Xanthe Brannock, High Street, Alexandra", "Xanthe Brannock"),
     ("place", "Tante Helmi, Tartu", "Helmi"),
     ("process", "tinted by Helmi", "Helmi"),
+    ("place", "at 12 Hill St, Barry Ackroyd", "Barry Ackroyd"),
+    ("place", "bei Holzapfels in der Küche", "Holzapfels"),
+    ("place", "鈴木さんの家", "鈴木"),
+    ("place", "Dunedin (b.hargreaves@example.net)", "b.hargreaves@example.net"),
     ("condition", "torn by Oswin Quillfeather", "Oswin Quillfeather"),
     ("enclosure", "sleeve from Oswin Quillfeather", "Oswin Quillfeather"),
     ("date", "the year Oswin Quillfeather was born", "Oswin Quillfeather"),
@@ -42,7 +46,7 @@ ASKED = [
 ]
 NOT_ASKED = [
     ("title", "Tom Rourke on the quay"), ("title", "Pirita rand"), ("title", "Helmi, 1899"),
-    ("title", "Helmi (1860–1931)"), ("place", "Alexandra"), ("title", "The pier"),
+    ("title", "Helmi (1860–1931)"), ("place", "Alexandra"), ("place", "Clyde Hill"), ("title", "The pier"),
     ("date", "June or July 1938"), ("date", "New Year's Eve 1938"), ("date", "Silvester 1938"),
     ("person", "Helmi"), ("name of the file", "Helmi"), ("who says it", "Helmi"), ("", "Helmi"),
 ]  # fmt: skip

@@ -17,6 +17,7 @@ from itertools import accumulate
 
 from boxlore.core.dates.lexer import lex
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.names_in_text.borne_names import is_borne_whole
 from boxlore.core.people.names_in_text.finder import NameFinder
 from boxlore.core.people.names_in_text.names_by_shape import names_by_shape
 from boxlore.core.people.names_in_text.names_of_the_living import (
@@ -26,6 +27,7 @@ from boxlore.core.people.names_in_text.names_of_the_living import (
     years_beside,
 )
 from boxlore.core.people.names_in_text.text_normalising import read_text
+from boxlore.core.people.names_in_text.words_beside_names_table import AT_PEOPLES
 from boxlore.core.statements import Kind, Subject, fold
 
 ABOUT_THE_PICTURE = (
@@ -48,8 +50,8 @@ NO_FIELDS = ("found in", "mark")
 """Places in a record that are no fields, and are looked through as well."""
 
 NAMES_OF_PLACES = ("place name", "place called_then")
-"""What places are called: only whose a house or a garden is, and who has a title, may be somebody there, as in words
-that are read as a place; all else is called so."""
+"""What places are called: only whose a house or a garden is, at whose family's it is, and who has a title or a whole
+name, may be somebody there, as in words that are read as a place; all else is called so."""
 
 EVENT_NAME = "event name"
 
@@ -115,7 +117,7 @@ class NamesToldNowhere:
     def _is_asked(self, words: str, start: int, end: int, where: str, places: str) -> bool:
         reads = _reads(where)
         is_place = reads == "place" or f" {fold(words[start:end])} " in places
-        if is_place and not (_is_owner(words, start, end) or _is_led(words, start)):
+        if is_place and not (_is_owner(words, start, end) or _is_led(words, start) or is_borne_whole(words[start:end])):
             return False
         if is_told_dead(words, end) or (reads == "date" and _is_of_a_date(words, start, end)):
             return False
@@ -128,12 +130,13 @@ def _is_of_a_date(words: str, start: int, end: int) -> bool:
 
 
 def _is_led(words: str, start: int) -> bool:
-    """Whether a title or a word of kin stands before what is no place then: `Dr Brannock, High Street`."""
+    """Whether a title, a word of kin, or one of people stands before what is no place then: `Dr Brannock, High Street`,
+    `bei Brannocks`."""
     behind_title = False
     for word in read_text(words).words:
         if word.start >= start:
             break
-        behind_title = is_addressed(word) or is_of_ours(word)
+        behind_title = is_addressed(word) or is_of_ours(word) or word.folded in AT_PEOPLES
     return behind_title
 
 

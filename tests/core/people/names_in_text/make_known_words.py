@@ -8,13 +8,13 @@ python tests/core/people/names_in_text/make_known_words.py
 """
 
 from collections.abc import Iterable
-from itertools import takewhile
 from pathlib import Path
 from textwrap import wrap
 
 import wordfreq
 from estnltk.vabamorf.morf import Vabamorf
 from simplemma.strategies.dictionaries.dictionary_factory import DefaultDictionaryFactory
+from tests.core.people.names_in_text.shortened_words import shortened
 
 from boxlore.core.people.names_in_text.text_normalising import read_text
 
@@ -69,18 +69,6 @@ def words_of(language: str) -> tuple[set[str], set[str]]:
         return small, set()
     large = {word for word in common if word.capitalize() in dictionary and len(word) in NOUN_LENGTHS}
     return small - large, large
-
-
-def shortened(words: Iterable[str]) -> list[str]:
-    """Words in the order of their letters, each without what it has in common with the one before: `2se` behind `kask`
-    is `kase`. No more than nine letters are left out."""
-    rows: list[str] = []
-    before = ""
-    for word in sorted(words):
-        same = min(9, sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], zip(before, word, strict=False))))
-        rows.append(f"{same}{word[same:]}")
-        before = word
-    return rows
 
 
 def table() -> str:

@@ -1,12 +1,13 @@
 """Whether a word is a part of a name that all know, and so of nobody here: `Guy Fawkes`, `Port Chalmers`, `Jack Frost`.
 
 Rule kept: only the whole name, with a capital at its beginning and end. Which names these are, a dictionary and a
-gazetteer say (`known_names_table`).
+gazetteer say (`known_names_table`), and lists of books (`borne_names_table`).
 """
 
 from collections.abc import Sequence
 from functools import cache
 
+from boxlore.core.people.names_in_text.borne_names_table import BOOKS
 from boxlore.core.people.names_in_text.known_names_table import NAMES
 from boxlore.core.people.names_in_text.text_normalising import APOSTROPHES, Word
 
@@ -17,7 +18,7 @@ _JOINS = frozenset((" ", "-", "\u00a0"))
 def _names() -> dict[str, frozenset[tuple[str, ...]]]:
     """By the first word, the words behind it."""
     names: dict[str, set[tuple[str, ...]]] = {}
-    for name in NAMES.replace("\n", " ").split(","):
+    for name in f"{NAMES},{BOOKS}".replace("\n", " ").split(","):
         first, *others = name.split()
         names.setdefault(first, set()).add(tuple(others))
     return {first: frozenset(others) for first, others in names.items()}

@@ -3,7 +3,7 @@
 Rule kept: a dictionary says that a word is there; that nobody is meant by it, only the sentence does.
 """
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterator
 from functools import cache
 
 from boxlore.core.people.names_in_text.agreeing_words_table import AGREEING
@@ -15,12 +15,15 @@ NOUNS_WRITTEN_LARGE = "de nouns"
 @cache
 def words_known(language: str) -> frozenset[str]:
     """The common words of a language, folded; taken apart when it is first asked for, since they are many."""
-    words: list[str] = []
+    return frozenset(written_out(KNOWN.get(language, ""))).union(*(row.split() for row in AGREEING.get(language, ())))
+
+
+def written_out(rows: str) -> Iterator[str]:
+    """The words of a table that writes each without what it has in common with the one before."""
     before = ""
-    for row in KNOWN.get(language, "").split():
+    for row in rows.split():
         before = before[: int(row[0])] + row[1:]
-        words.append(before)
-    return frozenset(words).union(*(row.split() for row in AGREEING.get(language, ())))
+        yield before
 
 
 def languages_with(folded: str, languages: Collection[str]) -> list[str]:

@@ -11,7 +11,7 @@ bar by the window” two are English, and none is Swedish.
 """
 
 from collections.abc import Collection, Sequence
-from functools import cache
+from functools import cache, lru_cache
 
 from boxlore.core.people.names_in_text.agreeing_words_table import DONE, SMALL
 from boxlore.core.people.names_in_text.known_words import is_noun_in
@@ -32,13 +32,25 @@ def _done() -> dict[str, frozenset[str]]:
 
 def languages_told(words: Sequence[Word], at: int) -> frozenset[str]:
     """By the sentence of a word, but for the word itself and the one behind it, which are in question."""
-    others = [words[beside].folded for beside in _sentence_around(words, at) if beside not in (at, at + 1)]
-    counts = {
-        language: sum((word in small) + is_noun_in(word, language) for word in others)
-        for language, small in _small().items()
-    }
+    counts = dict.fromkeys(_small(), 0)
+    for beside in _sentence_around(words, at):
+        if beside not in (at, at + 1):
+            for language, told in _told_by(words[beside].folded):
+                counts[language] += told
     most = max(counts.values())
     return frozenset(language for language, count in counts.items() if 2 * count > most or not most)
+
+
+@lru_cache(1 << 13)
+def _told_by(folded: str) -> tuple[tuple[str, int], ...]:
+    """Each language that a word tells, and how much."""
+    said = ((language, (folded in small) + is_noun_in(folded, language)) for language, small in _small().items())
+    return tuple((language, told) for language, told in said if told)
+
+
+def forget_languages() -> None:
+    """Forget all words that were looked at: a strike calls it, by `forget_shapes`."""
+    _told_by.cache_clear()
 
 
 def is_any_told(languages: Collection[str]) -> bool:

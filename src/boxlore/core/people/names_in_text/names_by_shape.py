@@ -32,12 +32,14 @@ from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.short_forms_table import EVERYDAY
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import PARTICLES, TITLES
+from boxlore.core.people.names_in_text import words_beside_names_table as beside
 from boxlore.core.people.names_in_text.agreeing_words_table import SMALL
+from boxlore.core.people.names_in_text.candidate import Candidate
 from boxlore.core.people.names_in_text.dictionary_words import is_told_as_a_thing
 from boxlore.core.people.names_in_text.finder import NameFinder
 from boxlore.core.people.names_in_text.known_names import is_of_a_known_name
-from boxlore.core.people.names_in_text.known_words import is_known_anywhere, is_noun_in, languages_with
-from boxlore.core.people.names_in_text.languages_told import is_any_told, languages_told
+from boxlore.core.people.names_in_text.known_words import is_known_anywhere, is_noun_in
+from boxlore.core.people.names_in_text.languages_told import forget_languages, is_any_told, languages_told
 from boxlore.core.people.names_in_text.named_after_table import (
     ANIMALS,
     ARTICLES,
@@ -54,12 +56,19 @@ from boxlore.core.people.names_in_text.named_after_table import (
     TITLES_AND_WORDS,
     WRITTEN_SMALL,
 )
+from boxlore.core.people.names_in_text.names_in_handles import names_in_handles
 from boxlore.core.people.names_in_text.names_of_the_living import is_addressed, is_called, is_of_ours, sentence_of
 from boxlore.core.people.names_in_text.ordinary_words import TWO_LETTERS, behind_of, is_english, is_thing
 from boxlore.core.people.names_in_text.place_names import is_of_a_place, is_of_a_street
+from boxlore.core.people.names_in_text.speaks_for_people import (
+    ENOUGH,
+    is_anothers_name,
+    is_called_somehow,
+    weight,
+    weight_in_one_case,
+)
 from boxlore.core.people.names_in_text.text_normalising import APOSTROPHES, Text, Word, read_text
 from boxlore.core.people.names_in_text.told_as_people import (
-    DONE_BY_PEOPLE,
     is_beside_what_somebody_does,
     is_joined_to_another,
     is_of_a_family,
@@ -68,8 +77,9 @@ from boxlore.core.people.names_in_text.told_as_people import (
     is_told_by_its_thing,
     is_word_of_a_dictionary,
 )
+from boxlore.core.people.names_in_text.unbroken_names import names_unbroken
 from boxlore.core.people.names_in_text.word_classes_table import THINGS, THINGS_DONE
-from boxlore.core.people.names_in_text.words_in_sentences import is_ordinary, is_title_case
+from boxlore.core.people.names_in_text.words_in_sentences import is_title_case
 from boxlore.core.people.person import build_person
 from boxlore.core.people.who_is_where.small_words_table import NAMES_OF_ANIMALS, TIMES_OF_THE_YEAR
 from boxlore.core.people.who_is_where.tokens import PLACES, elements_of
@@ -113,6 +123,8 @@ _ANIMALS_END = ("dog", "dogs", "horse", "hound")
 _IN_SCANDINAVIA = frozenset(("sv", "nb", "da"))
 """Where `i` leads to a place; in Polish it joins two names."""
 _IN_BRACKETS = re.compile(r"\s*[(\[]([^)\]]{1,40})[)\]]")
+_SURELY = 6
+"""How much a title says."""
 _LONG = 3
 """Letters that a word has more of, to be the second of a name where letters tell nothing."""
 _LONG_GIVEN = 6
@@ -120,6 +132,9 @@ _LONG_GIVEN = 6
 `Thierry`, not `Lõke`."""
 _LONG_NAME = 3
 """Letters that a family name behind initials has at least."""
+
+_ARTICLES = (ARTICLES | {"the", "a"}) - {"de"}
+"""Before a word of the language; `de` is French and Spanish too, of somebody."""
 
 Span = tuple[int, int]
 """The numbers of the first and the last word of a name."""
@@ -129,13 +144,17 @@ Span = tuple[int, int]
 def names_by_shape(words: str) -> tuple[tuple[int, int], ...]:
     """(start, end) of each, in order."""
     text = read_text(words)
-    return tuple((text.words[first].start, text.words[last].end) for first, last in _Shapes(words, text).names())
+    found = [(text.words[first].start, text.words[last].end) for first, last in _Shapes(words, text).names()]
+    others = [*names_in_handles(words), *(() if text.is_ascii else names_unbroken(words))]
+    found = [span for span in found if not any(span[0] < end and start < span[1] for start, end in others)]
+    return tuple(sorted((*found, *others)))
 
 
 def forget_shapes() -> None:
     """Forget all words that were looked through: a strike calls it."""
     names_by_shape.cache_clear()
     _finder_of.cache_clear()
+    forget_languages()
 
 
 class _Shapes:
@@ -174,17 +193,36 @@ class _Shapes:
             return at, False
         if len(word.folded) == 1:
             return self._behind_initials(at)
-        if self._leads(at) or (self._begins(at) and word.folded in _small_words()):
+        if self._leads(at) or (self._begins(at) and word.folded in _small_words()) or word.folded in beside.OF_FAMILIES:
             return at, False
         last = self._end_of(at)
-        is_titled, is_given = self._is_titled(at), _is_called(word)
-        if not (is_titled or is_given):
-            return last, self._is_told_as_a_person(at, last)
-        if is_of_a_family(self._words, at):
-            return last, True
-        if self._is_thing(at, last) or self._is_firm(at, last):
-            return last, False
-        return last, is_titled or self._is_given(at, last)
+        return last, self._weighs(at, last) >= ENOUGH
+
+    def _weighs(self, first: int, last: int) -> int:
+        """How much speaks for a person of words written large."""
+        said = 0
+        if is_of_a_family(self._words, first):
+            return _SURELY
+        if self._is_titled(first):
+            said += _SURELY
+        elif _is_called(self._words[first]):
+            said += ENOUGH if self._is_given(first, last) else self._is_within(first)
+        elif self._is_told_as_a_person(first, last):
+            said += ENOUGH
+        said = weight(Candidate(self._told, self._words, first, last), said)
+        if (
+            said >= ENOUGH
+            and (self._is_thing(first, last) or self._is_firm(first, last))
+            and not self._is_placed(first, last)
+        ):
+            return 0
+        return said
+
+    def _is_within(self, at: int) -> int:
+        """What a given name that is a word too says by its capital alone, behind other words of its sentence."""
+        possible = languages_told(self._words, at)
+        is_large_so = self._begins(at) or "de" in possible or self._titled or self._before(at) in _ARTICLES
+        return 0 if is_large_so or is_of_english(_bare(self._words[at])) else ENOUGH - 1
 
     def _may_be_listed(self, at: int) -> bool:
         """Whether a word alone is a name beside another: a given one, or one that no dictionary has."""
@@ -269,16 +307,23 @@ class _Shapes:
         return last, not (is_word or self._is_firm(at, last))
 
     def _in_one_case(self, at: int) -> tuple[int, bool]:
-        folded = self._words[at].folded
-        if folded not in CALLED or is_english(folded):
+        """What begins here where capitals tell nothing."""
+        word = self._words[at]
+        if self._leads(at) or word.folded.isdigit() or len(word.folded) < _LONG - 1:
             return at, False
-        behind = self._words[at + 1] if self._joins(at + 1) else None
-        if behind is not None and len(behind.folded) >= _LONG and behind.folded not in BEHIND:
-            rest, possible = _bare(behind), languages_told(self._words, at)
-            if not (is_english(rest) or is_ordinary(rest) or languages_with(rest, possible & {"en"} or possible)):
-                return at + 1, True
-        does = behind is not None and behind.folded in DONE_BY_PEOPLE
-        return at, (does or not is_known_anywhere(folded)) and not self._is_thing(at, at)
+        behind = self._words[at + 1] if self._joins(at + 1) and not _OWNER.search(word.folded) else None
+        last = at
+        span = Candidate(self._told, self._words, at, at)
+        if (
+            behind is not None
+            and is_called_somehow(span)
+            and len(behind.folded) >= _LONG
+            and behind.folded not in BEHIND
+            and not self._leads(at + 1)
+        ):
+            last = at + 1 if is_anothers_name(_bare(behind), languages_told(self._words, at)) else at
+        said = weight_in_one_case(Candidate(self._told, self._words, at, last))
+        return last, said >= ENOUGH and not self._is_thing(at, last)
 
     def _is_given(self, at: int, last: int) -> bool:
         """Whether words that begin with a given name are a name."""
@@ -341,9 +386,9 @@ class _Shapes:
         if led in KNOWN_TO_ALL or led in ANIMALS or (is_alone and words[first].folded in NAMES_OF_ANIMALS):
             return True
         before = self._before(first - 1) if first else ""
-        if led in BEFORE or led.endswith(_SHIPS_END) or (led in OF and before in BEFORE | KNOWN_TO_ALL):
+        if first > 1 and [word.spelled for word in words[first - 2 : first]] == ["M", "S"]:
             return True
-        if led in ("the", "an") or (led == "a" and "en" in languages_told(words, first)):
+        if led in BEFORE or led.endswith(_SHIPS_END) or (led in OF and before in BEFORE | KNOWN_TO_ALL):
             return True
         if self._is_called_after(first, last, led):
             return True
@@ -362,6 +407,9 @@ class _Shapes:
         for at in range(first + 1, min(last + 2, len(self._words))):
             kind = self._words[at]
             if kind.before not in _NEAR:
+                break
+            then = self._words[at + 1].folded if at + 1 < len(self._words) else ""
+            if kind.is_small and then.startswith(_PICTURES):  # `Elaine school photo`
                 break
             is_owned = bool(_OWNER.search(self._words[at - 1].folded))
             if kind.folded in _BEHIND_SURELY and (_is_large(kind) or not is_owned):
@@ -395,10 +443,6 @@ class _Shapes:
         return bool(is_owned) and any(word.folded in BUSINESSES for word in behind_of(words, last, 2))
 
     def _is_told_as_a_person(self, first: int, last: int) -> bool:
-        if first == last and is_of_a_family(self._words, first):
-            return True
-        if self._is_thing(first, last) or self._is_firm(first, last):
-            return last > first and self._is_placed(first, last)
         if is_told_as_a_person(self._told, self._words, first, last) or self._is_placed(first, last):
             return True
         return first == last and is_joined_to_another(self._words, first, begins=self._begins(first))
@@ -459,8 +503,8 @@ def _is_called(word: Word) -> bool:
 
 @cache
 def _small_words() -> frozenset[str]:
-    """English words that join and lead, which a sentence may begin with, and nobody is called."""
-    return frozenset(SMALL["en"].split()) - EVERYDAY - CALLED
+    """Words that join and lead, which a sentence may begin with, and nobody is called."""
+    return frozenset(word for row in SMALL.values() for word in row.split()) - EVERYDAY - CALLED
 
 
 @cache

@@ -33,14 +33,14 @@ DONE_BY_PEOPLE = frozenset(
     "eating telling teaching preaching learning trying showing driving cycling rowing helping".split()
 )
 _FAMILYS = FAMILY_WORDS | frozenset("twins children girls boys sisters brothers kids clan lads lasses siblings".split())
-_FEASTS = frozenset(
+FEASTS = frozenset(
     "birthday christening baptism confirmation funeral engagement graduation leeripaev leer sunnipaev ristimine "
     "matused taufe konfirmation geburtstag beerdigung dop begravning fodelsedag dap begravelse fodselsdag ristiaiset "
     "rippijuhla hautajaiset syntymapaivat bapteme communion bautizo cumpleanos battesimo chrzest komunia".split()
 )
 _OF_PEOPLE = frozenset("photo photograph picture portrait snap print letter card album school class house home".split())
 """What is told of somebody in haste: `Rose school photo`."""
-_OF_SOMEBODY = _OF_PEOPLE | _FEASTS | _FAMILYS | frozenset(("wedding", "grave"))
+_OF_SOMEBODY = _OF_PEOPLE | FEASTS | _FAMILYS | frozenset(("wedding", "grave"))
 _WHERE_PEOPLE_ARE = frozenset("with in at by and beside".split())
 _ON, _SOMETHING = frozenset(("on", "up", "with")), frozenset(("the", "a", "my", "our"))
 _ITS = frozenset(("his", "her"))
@@ -154,7 +154,7 @@ def is_of_a_family(words: Sequence[Word], at: int) -> bool:
 
 def _is_beside_what_is_of_people(told: str, words: Sequence[Word], last: int) -> bool:
     behind = words[last + 1] if last + 1 < len(words) and words[last + 1].before == " " else None
-    if behind is not None and (behind.folded in DONE_BY_PEOPLE | _FEASTS or _is_at_its(words, last)):
+    if behind is not None and (behind.folded in DONE_BY_PEOPLE | FEASTS or _is_at_its(words, last)):
         return True
     bracket = _IN_BRACKETS.match(told, words[last].end)
     is_someone = bracket is not None and bracket[1].casefold() in PEOPLE
