@@ -6,6 +6,7 @@ Read from memory: each cache of `core/people` that has a bound keeps told words;
 import functools
 import sys
 
+from boxlore.core.people.event_clauses import clauses, forget_clauses
 from boxlore.core.people.names.forms import soundex
 from boxlore.core.people.names_in_text.finder import forget_finders, name_finder
 from boxlore.core.people.names_in_text.hits import Hit
@@ -27,12 +28,14 @@ def test_no_cache_of_told_words_outlives_a_strike() -> None:
     assert names_of_the_living(words, "story", 2026, 100) == ("Quilla Brandlacher",)
     assert name_finder((quilla,), frozenset({"quilla"})).hits(words)
     assert names_by_shape("Rose by the gate")
+    assert clauses("quilla married tom")
     assert read_who(words).people and soundex("Brandlacher")
     assert len(_kept()) >= 10
     forget_finders()
     forget_names()
     forget_sentences()
     forget_shapes()
+    forget_clauses()
     assert _kept() == set()
 
 

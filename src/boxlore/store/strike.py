@@ -63,6 +63,7 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
+from boxlore.core.people.event_clauses import forget_clauses
 from boxlore.core.people.names_in_text.finder import forget_finders
 from boxlore.core.people.names_in_text.names_by_shape import forget_shapes
 from boxlore.core.people.who_is_where.reader import forget_names
@@ -158,6 +159,7 @@ def strike(
     forget_names()
     forget_finders()
     forget_sentences()
+    forget_clauses()
     forget_shapes()
     store.people_version += 1
     try:

@@ -52,6 +52,11 @@ def clauses(name: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys(ways))
 
 
+def forget_clauses() -> None:
+    """Forget every name of an event that was turned: a strike calls it, for they are told words."""
+    clauses.cache_clear()
+
+
 @cache
 def _patterns() -> tuple[tuple[tuple[str, ...], re.Pattern[str]], ...]:
     return tuple((row, as_pattern(way)) for row in _SAME for way in row)

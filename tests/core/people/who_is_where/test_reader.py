@@ -333,7 +333,7 @@ NOBODYS = [
 OWN_BESIDE = [
     ("Ma and Pa", ["mother", "father"]), ("Pa and Ma, Tom", ["father", "mother", ""]), ("Ma, Tom", ["", ""]),
     ("Tom, Ma, Pa", ["", "mother", "father"]),
-    ("Ma and Tom", ["", ""]), ("Nan and Grandad", ["grandmother", ""]), ("Nan, Pop", ["grandmother", "father"]),
+    ("Ma and Tom", ["", ""]), ("Nan and Grandad", ["grandmother", ""]), ("Nan, Pop", ["grandmother", "grandfather"]),
     ("My wife and son", ["", "son"]), ("Me and wife", ["", "wife"]), ("My mother and brother", ["", "brother"]),
     ("Nan, Tom", ["", ""]), ("Tom, Nan (her sister)", ["", ""]),
 ]  # fmt: skip

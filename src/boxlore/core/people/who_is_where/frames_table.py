@@ -84,7 +84,7 @@ REALLY = frozenset(
 """Words that say that it is so, and not as was thought."""
 
 LEAD = frozenset(
-    "i we it this that these he she they is was are were be been being to of in out at on by now the all own know say swear "
+    "i we it this that one's that's these he she they is was are were be been being to of in out at on by now the all own know say swear "
     "for well just very much a "
     "ich wir es das dass dies er sie ist war sei sein der die in an mir "
     "ma mina me see et on oli olla seda minu "

@@ -111,6 +111,9 @@ def _several_follow(reader: Reader, further: Sequence[Element]) -> bool:
 
 def _one_follows(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
     slavic = element.text in ("i", "и", "y") and reader.previous == "comma"  # `ojciec, pierwszy z prawej, i brat`
+    small = [word for word in (*reader.words[-1:], further[0]) if word.kind == "word" and token_of(word.text).is_given]
+    if element.text == "n" and len(small) > 1:
+        return True  # `dot n sid`
     may_join = bool(reader.words) or reader.previous in (*PLACES, "note") or slavic
     return may_join and (begins_person(further) or _begins_thing(further) or _somewhere_somebody(further))
 

@@ -4,6 +4,7 @@ somebody told without a name is to the one who tells (`Mum`).
 The words themselves, and what relation each tells, are rows of `core.people.names.words_table`.
 """
 
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache, lru_cache
 from unicodedata import normalize
@@ -162,6 +163,8 @@ def own_relation(words: str, language: str = "") -> str:
         elements = elements[1:]
     elif len(elements) == 2 and _is_own_behind_article(elements[0], elements[1]):
         return relation(elements[1])
+    if len(elements) == 2 and (grandparent := _parent_of_a_parent(elements, is_mine=is_mine)):
+        return grandparent
     if len(elements) != 1 or (elements[0].kind not in ("word", "me")):
         return ""
     if is_given_too(elements[0].text) and not is_mine:
@@ -173,6 +176,15 @@ def own_relation(words: str, language: str = "") -> str:
     is_told_so = elements[0].plain in KIN_ALONE or words.lower() in _PARENTS_OF_THE_NORTH or len(words.split()) > 1
     in_a_sentence = is_form_of_kin(elements[0].plain) and own in FOREBEARS  # `мамы`
     return own if is_told_so or in_a_sentence else ""
+
+
+def _parent_of_a_parent(words: Sequence[Element], *, is_mine: bool) -> str:
+    """`grandmother` for `mum's mum` and `my father's mother`, with or without the sign; empty for all else."""
+    whose = words[0].plain.replace("’", "'").removesuffix("s").removesuffix("'")
+    is_own = whose != words[0].plain and (is_mine or whose in KIN_ALONE)
+    of_parent = is_own and KIN_WORDS.get(whose) in ("mother", "father") and not words[1].is_large
+    parent = relation(words[1]) if of_parent else ""
+    return f"grand{parent}" if parent in ("mother", "father") else ""
 
 
 def own_kin_in(note: str) -> str:

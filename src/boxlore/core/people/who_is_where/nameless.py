@@ -42,14 +42,16 @@ def mark_parents(items: Sequence[Item]) -> None:
 
 def ask_of_kin_or_names(items: Sequence[Item], known: KnownNames) -> None:
     """Ask of `Nan`, which alone is a name too, unless the family has that name or a remark tells whose kin she is;
-    beside other kin of the teller she is the teller's own (`Nan and Grandad`)."""
+    beside other kin of the teller she is the teller's own (`Nan and Grandad`), and `Pop` beside her a grandfather."""
     doubted = [item for item in items if may_be_own(item.person.words) and not known.is_given(fold(item.person.words))]
     doubted = [item for item in doubted if not any(map(relation, elements_of(item.person.note)))]
     beside_kin = len(doubted) > 1 or any(own_relation(item.person.words) for item in items)
+    told = [may_be_own(item.person.words) or own_relation(item.person.words) for item in items]
     for item in doubted:
         words = item.person.words
         if beside_kin:
-            item.person = replace(item.person, own=may_be_own(words))
+            own = may_be_own(words)
+            item.person = replace(item.person, own="grandfather" if own == "father" and "grandmother" in told else own)
         else:
             item.person = replace(item.person, asks=f"Who is meant by “{words}”?", is_person=False)
 

@@ -17,7 +17,13 @@ _PARTS = ("comma", "end", "and", "colon")
 
 def without_marks_around(elements: Sequence[Element]) -> list[Element]:
     """The elements without quotation marks that stand around several names."""
-    left_out: set[int] = set()
+    left_out = {
+        near
+        for at, element in enumerate(elements[1:-1], 1)
+        if element.kind == "and" and element.text.lower() == "n"
+        for near in (at - 1, at + 1)
+        if elements[near].text in _CLOSES  # `Dot 'n' Sid`
+    }
     for at, element in enumerate(elements):
         if at in left_out or element.text not in _CLOSES or (at and elements[at - 1].kind == "word"):
             continue

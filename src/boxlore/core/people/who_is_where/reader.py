@@ -108,7 +108,7 @@ from boxlore.core.people.who_is_where.told_surely import ask_of_what_is_no_perso
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
 from boxlore.core.people.who_is_where.unseen import with_unseen
 from boxlore.core.people.who_is_where.what_is_not_known import tells_nothing_known, without_what_is_not_known
-from boxlore.core.people.who_is_where.whose_kin import mark_whose_kin
+from boxlore.core.people.who_is_where.whose_kin import mark_whose_kin, with_large_genitives
 from boxlore.core.people.who_is_where.word_senses import kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -134,7 +134,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     if tells_of_nobody(elements_of(reader.text)):
         asks = f"Is anybody in the picture: “{reader.text}”?"
         return WhoTold((Placed(reader.text, 0, asks=asks, is_person=False),))
-    told = with_corrections(with_life_years(elements_of(reader.text), reader.text))
+    told = with_large_genitives(elements_of(reader.text))
+    told = with_corrections(with_life_years(told, reader.text))
     elements = without_commas_in_names(told, known)
     elements = with_blessings(with_nicknames_whole(without_marks_around(elements)), reader.text)
     elements = with_pronoun_remarks(with_frames(elements, reader.text), reader.text)

@@ -175,6 +175,9 @@ def _several(item: _Item) -> Named | None:
     if len(words) > 1 and _are_own_or_called(words):
         asks = f"Are “{told}” several people: {'; '.join(word.text for word in words)}?"
         return Placed(told, 0, unsure=item.unsure, asks=asks, is_person=False), False  # `me mum dad`
+    if item.head > 1 and len(words) > item.head and _are_own_or_called(words[: item.head]):
+        who = "; ".join(word.text for word in words[: item.head])
+        return item.asking(f"Are “{told}” several people: {who}?")  # `mum dad all 5 of us`
     if both := _families(words):
         family, note = words[0].text, between(words[1:], item.text)
         return Placed(family, 0, note=note, asks=f"Who are “{family}”: {both}?", is_person=False), False  # `Ивановы`

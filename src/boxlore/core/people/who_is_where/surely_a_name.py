@@ -21,6 +21,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.companions import kin_in
 from boxlore.core.people.who_is_where.dictionary_forms import family_behind_with, given_of, likely_given_of
+from boxlore.core.people.who_is_where.frames_table import SAID
 from boxlore.core.people.who_is_where.kin_words import is_form_of_kin, own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
@@ -80,7 +81,7 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     too: list[Placed] = []
     told_too = {token.plain for item in items if item.is_name for token in tokens_of(item.person.words)}
     told_too |= {fold(item.person.words) for item in items}
-    for item in items:
+    for at, item in enumerate(items):
         told, note = item.person.words, _without_places(item)
         if held := _who_holds(item, known):
             too.append(Placed(held, 0, asks=f"Is “{held}” in the picture too, where “{told}” is told of it?"))
@@ -95,11 +96,22 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
         ]
         names += [kin for kin in kin_in(note) if fold(kin) not in told_too and kin not in names]
         too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in names]
-        too += [Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False) for group in _groups_in(note)]
+        too += [
+            Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False)
+            for group in _groups_in(note)
+            if not _are_named_behind(items, at)
+        ]
         tells_me = any(token.text in _ME for token in tokens_of(note)) and not _says_not_known(note)
         if tells_me and not any(own_relation(other.person.words) == "self" for other in items):
             too.append(Placed("me", 0, asks=f"Is the teller {where}", is_person=False))
     return too
+
+
+def _are_named_behind(items: Sequence[Item], at: int) -> bool:
+    """Whether those who are told beside somebody are named at once: `with their twins, Joan and Jean`."""
+    behind = [other for other in items[at + 1 :] if other.person.note != items[at].person.note][:2]
+    joined = [other.joined for other in behind if other.part == items[at].part and other.is_name]
+    return joined in (["", "and"], ["", "too"], ["", ""])
 
 
 def _says_not_known(note: str) -> bool:
@@ -388,7 +400,10 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
     is_held = any(token.plain in small_words.HELD_ON for token in tokens)
     if tokens and tokens[0].plain in small_words.SAID_BY:
         return
+    says = next((at for at, token in enumerate(tokens) if token.is_small and token.plain in _SAY), 0)
     for at, token in enumerate(tokens):
+        if at < says and says < _SAID_SOON:
+            continue  # `Mum always thought it was Ron`
         if token.plain in _JOIN or (not at and token.plain in small_words.DENY):
             before = token.plain
             continue
@@ -406,7 +421,7 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         )  # `Vi` of `Aunt Vi`
         behind_kin = before == _KIN and token.text[:1].isupper()
         bare = token_of(token.text[:-2]) if held_by else token  # `Dad` of `Dad's shoulders`
-        whose = token.plain.endswith("'s") or (behind[:1].isupper() and behind.endswith(("'s", "’s")))
+        whose = token.plain.endswith("'s") or behind.endswith(("'s", "’s"))
         near = tokens[at + 1 : at + 3]
         whose = whose or any(word.plain in small_words.KIN_BEHIND_WHOSE and word.text.islower() for word in near)
         is_whose = whose and not held_by  # `Mrs Orr's maid`, `Jim Burns's wife`, `Mihkel Tamme naine`
@@ -423,6 +438,10 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         kin_told = kin_told or is_kin
         before = _KIN if is_kin or token.plain in TITLES else token.plain
 
+
+_SAY = small_words.SAYING | SAID
+_SAID_SOON = 4
+"""Words before one of saying that tell who says so, and perhaps how often."""
 
 _WITH_ONE = 3
 

@@ -158,6 +158,8 @@ def _of_a_note(item: Item) -> str:
     person = item.person
     for piece in filter(None, person.note.split(", ")):
         told = elements_of(piece)
+        if item.is_name and len(told) == 2 and _is_an_animal(told):
+            return f"Is “{person.words}” someone in the picture?"  # `Nell (the mare)`
         verbs = [at for at, word in enumerate(told) if word.kind == "verb" and word.plain != "to" and not word.is_large]
         last = verbs[-1] if verbs else 0
         behind = told[last + 1 :] if last or (verbs and not item.is_name) else []
@@ -171,6 +173,12 @@ def _of_a_note(item: Item) -> str:
         if told[:1] and told[0].plain not in small_words.SAID_BY and _is_called(named):
             return f"Is “{person.words}” {piece[named[0].start :]}, or somebody else?"
     return ""
+
+
+def _is_an_animal(told: Sequence[Element]) -> bool:
+    """`the mare`, `unser Hund`."""
+    leads = told[0].plain in small_words.ARTICLES or is_my(told[0])
+    return leads and NOUNS.get(told[1].plain) == "thing"
 
 
 def _is_called(words: Sequence[Element]) -> bool:

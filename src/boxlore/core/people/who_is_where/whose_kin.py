@@ -19,8 +19,22 @@ from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.item_words import is_kin_of
 from boxlore.core.people.who_is_where.kin_words import FOREBEARS, own_kin_in, own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.tokens import elements_of
+from boxlore.core.people.who_is_where.tokens import Element, elements_of
 from boxlore.core.statements import fold
+
+
+def with_large_genitives(elements: Sequence[Element]) -> list[Element]:
+    """The elements, a family name typed small between a given name and kin as a large one: `Ron pettit's wife`."""
+    told = list(elements)
+    for at in range(1, len(told) - 1):
+        before, word, behind = told[at - 1 : at + 2]
+        is_called = before.kind == "word" and before.is_large and token_of(before.text).is_given
+        is_typed_small = word.kind == "word" and word.text.islower() and word.is_genitive and not relation(word)
+        is_kin = bool(relation(behind)) or table.NOUNS.get(behind.plain) == "one"
+        if is_called and is_typed_small and is_kin and not before.is_genitive:
+            told[at] = replace(word, text=word.text.capitalize())
+    return told
+
 
 _CALLED_SO = (*FOREBEARS, "aunt", "uncle", "great-aunt", "great-uncle", "great-grandmother", "great-grandfather",
               "godmother", "godfather", "cousin")  # fmt: skip
