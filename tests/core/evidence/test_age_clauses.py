@@ -81,7 +81,7 @@ def test_an_age_beside_other_words(words: str, wanted: str) -> None:
 MINE = (
     ("I was eight, it was the day I broke my arm.", "1927-05-05 1930-05-04"),
     ("I was nineteen, my last summer at school.", "1938-05-05 1941-05-04"),
-    ("Me on Mother's lap, a few months old", "1920-05-05 1922-05-04"),
+    ("Me on Mother's lap, a few months old", "1920-05-05 1921-06-05"),
     ("I am about twelve here.", "1929-05-05 1936-05-04"),
 )  # fmt: skip
 
@@ -117,7 +117,7 @@ def test_who_is_the_one_named_right_before() -> None:
 
 
 def test_what_the_teller_says_of_herself_is_nobody_elses() -> None:
-    assert of("I was a few months old", "Eve") == "1930-03-03 -"
+    assert of("I was a few months old", "Ada") == "1920-05-05 1921-06-05"
     assert of("I was five years old", "Ben") == "1924-09-01 1927-05-04"
 
 

@@ -146,6 +146,11 @@ SLIPS = [  # words, what they may be
 ]
 
 
+def test_a_slip_of_how_a_wedding_is_told_and_one_of_a_word_of_dates() -> None:
+    assert "summer after we got married" in mended("summer after we got marrd", HAPPENED[1:2], {})
+    assert [*mended("summer aftr we moved", HAPPENED[8:9], {})] == ["summer after we moved"]
+
+
 @every_row(("words", "meant"), SLIPS)
 def test_a_slip_of_a_told_event(words: str, meant: list[str]) -> None:
     assert [*mended(words, [*HAPPENED[:1], *HAPPENED[2:]], {"annna"})] == meant

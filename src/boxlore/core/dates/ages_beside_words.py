@@ -10,7 +10,7 @@ from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast, with_bir
 from boxlore.core.dates.ages_in_captions import ages_told, together
 from boxlore.core.dates.ages_in_tens import ask_of_tens
 from boxlore.core.dates.asked_words import asked, not_understood
-from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
+from boxlore.core.dates.context import DateContext, Life, NoSuchDate, Outcome
 from boxlore.core.dates.dated_at_an_age import dated_at_an_age
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.event_question import when_born
@@ -39,17 +39,71 @@ _WAS = frozenset(("was",))
 _LESS_THAN_NOTHING = frozenset("minus moins menos meno min miinus минус mínus mīnus".split())
 
 
-def beside_a_birthday(tokens: list[Token], decided: Decided) -> Outcome | None:
+def beside_a_birthday(tokens: list[Token], context: DateContext, decided: Decided) -> Outcome | None:
     """What is told with somebody's birthday without its number: a date of any year, or beside it (“the day before
     Mary's birthday, 1940”); None for other words, and for a year before the birth."""
+    tokens = _of_the_next(tokens)
     dated = with_birthdays(tokens)
-    outcome = decided(dated) if dated is not tokens else None
+    outcome = decided(dated) if dated is not tokens else _last_birthday(tokens)
+    told = [text for text in outcome.alternatives if "XXXX" not in text] if outcome else []
+    if outcome and outcome.edtf is None and 0 < len(told) <= 2:  # “my last birthday before we sailed”
+        return _asked(tuple(told), context, [])
     if outcome is None or outcome.edtf is None:
         return None
     lives = (token.senses[0].value for token in tokens if token.senses[0].kind == "person")
     births = [standard.parsed(life.born).earliest for life in lives if life.born]  # type: ignore[attr-defined]  # a life
     last = outcome.edtf.latest
     return None if last is not None and any(birth and last < birth for birth in births) else outcome
+
+
+def of_the_teller(tokens: list[Token], context: DateContext) -> list[Token]:
+    """The tokens with the teller for “my” right before “birthday”, or before the how-manieth of them."""
+    for at in range(len(tokens) - 1):
+        behind = at + 1 + tokens[at + 1].is_any(_WHICH)
+        is_mine = tokens[at].is_any(_MY) and behind < len(tokens) and tokens[behind].is_any(_BIRTHDAY)
+        if is_mine and context.narrator:
+            return [
+                *tokens[:at],
+                replace(tokens[at], senses=(Sense("person", Life(context.narrator)),)),
+                *tokens[at + 1 :],
+            ]
+    return tokens
+
+
+_MY, _BIRTHDAY = frozenset(("possessive",)), frozenset(("birthday",))
+_WHICH = frozenset(("last", "ordinal"))
+
+
+def _of_the_next(tokens: list[Token]) -> list[Token]:
+    """The tokens without “last” where something follows that it is before, and “first” where it is after it: the day
+    next to it is meant anyway."""
+    at = next((at for at, token in enumerate(tokens) if token.is_any(_BIRTHDAY)), 0)
+    sides = [next_to_it for kind, next_to_it in _NEXT_TO_IT.items() for token in tokens[at:] if kind in token.kinds]
+    which = tokens[at - 1] if at and sides else None
+    is_next = which and any(sense.kind == sides[0] and sense.value in (None, -1, 1) for sense in which.senses)
+    return [*tokens[: at - 1], *tokens[at:]] if is_next else tokens
+
+
+_NEXT_TO_IT = {"before": "last", "after": "ordinal"}
+
+
+def _last_birthday(tokens: list[Token]) -> Outcome | None:
+    """“Jaan's last birthday”: the one before the death, asked about; None for other words."""
+    lives = [token.senses[0].value for token in tokens if token.senses[0].kind == "person"]
+    if len(lives) != 1 or not any(token.is_any(_LAST) for token in tokens):
+        return None
+    if any(not token.is_any(_OF_A_LAST_BIRTHDAY) for token in tokens) or not lives[0].died:  # type: ignore[attr-defined]
+        return None
+    born, died = (standard.parsed(text) for text in (lives[0].born, lives[0].died))  # type: ignore[attr-defined]
+    if born.earliest is None or born.earliest != born.latest or died.latest is None:
+        return None
+    day, last = born.earliest, died.latest
+    year = last.year - ((last.month, last.day) < (day.month, day.day))
+    return Outcome(None, None, (f"{year:04d}-{day.month:02d}-{day.day:02d}",))
+
+
+_LAST = frozenset(("last",))
+_OF_A_LAST_BIRTHDAY = frozenset(("person", "last", "birthday", "genitive", "possessive", "noise"))
 
 
 def of_no_birth(tokens: list[Token], words: str) -> Outcome | None:
@@ -207,7 +261,8 @@ def with_one_year(tokens: list[Token]) -> list[Token]:
     if len(ages) != 1 or ages[0] == 0:
         return tokens
     (at,) = ages
-    if at > 1 and tokens[at - 1].is_any(_UNIT) and tokens[at - 2].is_any(_ARTICLE) and not tokens[at].is_any(_UNIT):
+    is_led = at > 1 and tokens[at - 1].is_any(_UNIT) and tokens[at - 2].is_any(_ARTICLE)
+    if is_led and not (tokens[at].is_any(_UNIT) or str(tokens[at - 1].senses[0].value).endswith("s")):
         return [*tokens[: at - 1], _one_at(tokens[at - 1]), *tokens[at - 1 :]]  # “a week old”
     before, year = tokens[at - 1], tokens[at]
     is_unit = any(sense.kind == "unit" for sense in year.senses)

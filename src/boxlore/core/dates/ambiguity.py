@@ -27,6 +27,7 @@ from boxlore.core.dates.ages_beside_words import (
     beside_a_birthday,
     of_age,
     of_no_birth,
+    of_the_teller,
     of_whom,
 )
 from boxlore.core.dates.ages_in_captions import ME
@@ -69,7 +70,7 @@ from boxlore.core.dates.regnal import BesideEra, beside_era, regnal_year
 from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_spoken_years, with_years_behind_in
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
-from boxlore.core.dates.stages import ask_of_stage
+from boxlore.core.dates.stages import ask_of_stage, of_a_few
 from boxlore.core.dates.stamped import as_printed, in_plain_words, with_its_century
 from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.told_apart import ends_with_the_one_beside, named_behind
@@ -97,6 +98,7 @@ _ASKED = {
 """Kinds of words with which nothing is read, and what is said then."""
 _WITH_YEAR = frozenset(("year", "dates"))
 
+_OF_SOMEBODY, _SOME_UNITS = frozenset(("person", "i")), frozenset(("unit", "years_old"))
 _NUMBERED_AGES = NUMBERS | {"years_old", "tens"}
 _OF_YEARS_OF_A_LIFE = frozenset(("birthday", "aged", "years_old"))
 _HEMISPHERES = frozenset(("south", "north"))
@@ -245,8 +247,8 @@ def _not_as_one_whole(
 ) -> Outcome | None:
     """What words come to that are no date as they stand, or ask which: by whom they are of, by their form, by what they
     may be meant for, by pieces of them."""
-    if "birthday" in kinds and "person" in kinds:
-        beside = beside_a_birthday(tokens, lambda stretch: decided(stretch, context))
+    if "birthday" in kinds and ("person" in kinds or context.narrator):
+        beside = beside_a_birthday(of_the_teller(tokens, context), context, lambda stretch: decided(stretch, context))
         if beside:
             return beside
     if "person" in kinds and "was" in kinds and (unknown := of_no_birth(tokens, words)):
@@ -367,6 +369,8 @@ def _told_otherwise(
     may_be_age = bool(kinds & _NUMBERED_AGES) and told_of
     if may_be_age and (outcome := of_age(tokens, words, context)):
         return outcome, tokens, context
+    if kinds & _SOME_UNITS and kinds & _OF_SOMEBODY and (few := of_a_few(tokens, words, context)):
+        return few, tokens, context
     if "republican" in kinds and (day := republican_day(words)):
         return guarded(Outcome(standard.parsed(day)), context), tokens, context
     for kind, ask in _ASKED.items():

@@ -540,7 +540,8 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     if first and last and first > last:
         raise NoSuchDate("These two limits leave no day. Which is right?", (limit, text))
     if text.startswith("XXXX"):  # “the Christmas after we moved”
-        raise NoSuchDate("In which year?", _nearest(text, edge))
+        farther = _beyond_a_coarse_event(whole, edge)
+        raise NoSuchDate("In which year?", tuple(dict.fromkeys((*_nearest(text, farther), *_nearest(text, edge)))))
     if (first, last) == (base.earliest, base.latest):
         if not whole.may_be_up_to_a_limit:
             return text
@@ -607,16 +608,22 @@ def _within_one(whole: Expression, side: Partial, years: list[str], context: Dat
 def _ask_of_a_coarse_event(whole: Expression, limit: Edtf, context: DateContext) -> None:
     """“The Christmas before the fire”, which was in 1936: raises NoSuchDate with that before the year and that within
     it, where the feast may lie on either side of the event."""
-    feast, event = whole.leaves()[0], standard.parsed(whole.leaves()[-1].event)
-    if event.earliest is None or event.latest is None or event.earliest == event.latest:
-        return
+    feast, farther = whole.leaves()[0], _beyond_a_coarse_event(whole, limit)
     is_before = limit.latest is not None
-    farther = standard.parsed(f"[..{event.earliest}]" if is_before else f"[{event.latest}..]")
     texts = (_feast_beside(feast, edge, whole.distance, context) for edge in (farther, limit))
     there = tuple(dict.fromkeys(texts))
     is_late = feast.feast in _AT_THE_END_OF_A_YEAR  # hardly anything happened behind it in its year
     if len(there) > 1 and not (is_late and not is_before):
         raise NoSuchDate("Which year’s is meant?", there if is_before else there[::-1])
+
+
+def _beyond_a_coarse_event(whole: Expression, limit: Edtf) -> Edtf:
+    """The limit before or after all the days on which an event may have been; the same one where nothing else is."""
+    text = whole.leaves()[-1].event
+    event = standard.parsed(text) if text else limit
+    if event.earliest is None or event.latest is None:
+        return limit
+    return standard.parsed(f"[..{event.earliest}]" if limit.latest is not None else f"[{event.latest}..]")
 
 
 _AT_THE_END_OF_A_YEAR = frozenset(("christmas", "christmas eve", "boxing day", "new year's eve"))

@@ -7,7 +7,7 @@ in the teens from thirteen to nineteen (common practice, no source).
 
 from boxlore.core.dates.ages import STAGES
 from boxlore.core.dates.asked_words import asked
-from boxlore.core.dates.context import DateContext, Life, NoSuchDate
+from boxlore.core.dates.context import DateContext, Life, NoSuchDate, Outcome
 from boxlore.core.dates.event_question import when_born
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import PIECE, words_of_several
@@ -60,6 +60,49 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
     date = near(lives[0].died, last, context) if is_last else _of_life(lives[0], stages[0])
     shown = f": is {asked(date, context)} meant?" if date else ": when was that?"
     raise NoSuchDate(f"“{text}”{shown}", (date,) if date else ())
+
+
+def of_a_few(tokens: list[Token], text: str, context: DateContext) -> Outcome | None:
+    """“Ruth a few weeks old”, `Ruth einige Wochen alt`: the question whether the days are meant on which somebody was
+    two to six of them old, of a couple two, of “a week” one; None for other words."""
+    lives = [token.senses[0].value for token in tokens if token.senses[0].kind == "person"]
+    if not lives and context.narrator and any("i" in token.kinds for token in tokens):
+        lives = [Life(context.narrator)]
+    at, unit, least, most = next((told for at in range(1, len(tokens)) if (told := _a_few(tokens, at))), (0, "", 0, 0))
+    counting = tokens[at - 1 : at + 1] if most > 1 else tokens[at : at + 1]
+    others = [token for token in tokens if token not in counting and not token.is_any(_BESIDE_A_FEW)]
+    is_last_unknown = others == tokens[at + 1 :] and len(others) == 1 and others[0].kinds == {"name"}  # “alt”
+    is_old = is_last_unknown or tokens[-1].is_any(_OLD)
+    if len(lives) != 1 or not most or not is_old or (others and not is_last_unknown):
+        return None
+    born = lives[0].born  # type: ignore[attr-defined]  # a life, by its kind
+    if not born:
+        return Outcome(None, when_born())
+    if unit == "year":
+        date = at_age(born, least, most)
+    else:
+        date = days_of(bounds(at_age_in(born, unit, least))[0], bounds(at_age_in(born, unit, most))[1])
+    return Outcome(None, f"“{text}”: is {asked(date, context)} meant?", (date,))
+
+
+def _a_few(tokens: list[Token], at: int) -> tuple[int, str, int, int] | None:
+    """The place of a unit that a word for a few, or “some”, counts, the unit, and how many it is at least and at
+    most; None where none does."""
+    unit = next((str(sense.value) for sense in tokens[at].senses if sense.kind == "unit"), "")
+    if unit.removeprefix("one_") in _UNITS and unit.startswith("one_"):
+        return at, unit.removeprefix("one_"), 1, 1
+    if not unit and tokens[at].is_any(_OLD):
+        unit = "years"  # “years old”
+    bare, before = unit.removesuffix("s"), tokens[at - 1]
+    if bare not in _UNITS or not (before.is_any(_FEW_OF) or (before.kinds == {"noise"} and bare != unit)):
+        return None
+    is_couple = any(sense.value == "couple" for sense in before.senses)
+    return at, bare, _COUPLE, _COUPLE if is_couple else _FEW
+
+
+_FEW_OF, _OLD, _UNITS = frozenset(("few",)), frozenset(("years_old",)), ("day", "week", "month", "year")
+_BESIDE_A_FEW = frozenset("person i was when about noise years_old comma possessive doubt".split())
+_COUPLE, _FEW = 2, 6
 
 
 def _of_life(life: Life, stage: str) -> str:

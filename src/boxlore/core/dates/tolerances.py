@@ -28,6 +28,11 @@ _WITHIN = re.compile(
     re.IGNORECASE,
 )
 _WITHIN_MUCH = re.compile(r"(?:within|to within) (?P<amount>[^\d]+|\d{1,2} [^\d]+) of (?P<date>.+)", re.IGNORECASE)
+_EACH_SIDE = re.compile(
+    r"(?P<amount>[^\d,]+?|\d{1,2} [^\d,]+?) (?:on )?(?:either side|each side|both sides|either way) (?:of|from) "
+    r"(?P<date>.+)",
+    re.IGNORECASE,
+)
 _SIGN_AND_YEARS = re.compile(r"(?P<date>.*[^ ±+/-]) *(?:±|\+/-|\+-) *(?P<count>\d{1,2})")
 _WORDS_AND_YEARS = re.compile(
     rf"(?P<date>(?:(?:about|around|circa|ca|c|etwa|um|vers|umbes)\.? ?)?\d{{4}})[ ,(]+"
@@ -64,7 +69,7 @@ def give_or_take(words: str) -> tuple[str, int] | None:
 
 def within(words: str) -> tuple[str, int] | None:
     """“Within a year or two of 1910”: the date and the years, from one on; None for other words."""
-    for way in (_WITHIN, _WITHIN_MUCH):  # “within a couple of years of 1938”
+    for way in (_WITHIN, _WITHIN_MUCH, _EACH_SIDE):  # “within a couple of years of 1938”
         match = way.fullmatch(words)
         years = _years_of(match["amount"]) if match else 0
         if match and 0 < years <= MOST_YEARS:

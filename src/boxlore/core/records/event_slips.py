@@ -8,8 +8,8 @@ from collections.abc import Container, Iterable, Iterator
 
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.lexicon import PIECE, trie
-from boxlore.core.dates.spelling import is_slip
-from boxlore.core.people.life_event_words import ALONE, bare
+from boxlore.core.dates.spelling import is_slip, repairs
+from boxlore.core.people.life_event_words import ALONE, OWN, bare
 from boxlore.core.records.events import FamilyEvent
 
 FEWEST_LETTERS = 4
@@ -26,9 +26,27 @@ def mended(words: str, events: Iterable[FamilyEvent], names: Container[str]) -> 
     for event in events:
         if event.edtf and event.own:
             known |= frozenset(PIECE.findall(bare(event.name)))
-            known |= frozenset(piece for way in ALONE.get(event.told_kind, ()) for piece in PIECE.findall(way))
+            known |= frozenset(piece for way in _ways(event.told_kind) for piece in PIECE.findall(way))
     for token, slip in slips:
         if slip not in names and slip not in known and slip not in trie().following:
-            meant = sorted(word for word in known if len(word) >= FEWEST_LETTERS and is_slip(slip, word))
+            meant = sorted(
+                word
+                for word in known
+                if len(word) >= FEWEST_LETTERS and (is_slip(slip, word) or _consonants(slip) == _consonants(word))
+            )
             for word in meant[:MOST_MENDED]:
                 yield f"{told[: token.start]}{word}{told[token.end :]}"
+    yield from repairs(lex(told), told)  # “week befor the move”
+
+
+def _consonants(word: str) -> str:
+    """A word as who writes in haste has it, without its vowels: “marrd”."""
+    return word[0] + word[1:].translate(_NO_VOWELS)
+
+
+_NO_VOWELS = str.maketrans("", "", "aeiouy")
+
+
+def _ways(kind: str) -> Iterator[str]:
+    """How events of a kind are told by whom they happened to."""
+    yield from (*ALONE.get(kind, ()), *OWN.get(kind, ()))
