@@ -60,9 +60,12 @@ _FORMS = "SELECT id, replaces FROM statement WHERE replaces <> ''"
 
 _OUT_OF_PLACE = """
     WITH in_order AS (SELECT row, row_number() OVER (ORDER BY recorded_at, id) AS place FROM statement),
-    as_they_stand AS (SELECT row, row_number() OVER (ORDER BY row) AS place FROM statement)
-    SELECT o.row, s.row FROM in_order o JOIN as_they_stand s USING (place) WHERE o.row <> s.row"""
-"""(row, the row that it is to be) of every statement that does not stand in the order of times and ids."""
+    as_they_stand AS (SELECT row, row_number() OVER (ORDER BY row) AS place FROM statement),
+    first AS (SELECT min(place) AS place FROM in_order o JOIN as_they_stand s USING (place) WHERE o.row <> s.row)
+    SELECT o.row, (SELECT max(row) FROM statement) + row_number() OVER (ORDER BY o.place)
+    FROM in_order o, first WHERE o.place >= first.place"""
+"""(row, the row that it is to be) of the first statement that does not stand in the order of times and ids, and of all
+behind it: each gets a place behind all there are, so that no two have one place on the way."""
 
 _TWICE = """
     SELECT s.words, s.subject FROM in_force s WHERE s.field = 'number' AND s.words IN (
@@ -253,21 +256,24 @@ def _take_statements(
         if row[0] in known or row[0] in refused or row[0] in left_out.rows or row[_ACT] in left_out.acts:
             continue
         values = tuple(row)
-        _check(kept, values)
+        made = _check(kept, values)
         at = here.execute(append, values).lastrowid
         assert at is not None  # an INSERT that did not raise has a row
-        here.execute("INSERT OR REPLACE INTO statement_sum VALUES (?, ?)", (at, row_sum(values)))
+        here.execute("INSERT OR REPLACE INTO statement_sum VALUES (?, ?)", (at, made))
         taken.append((at, values))
     return taken
 
 
-def _check(kept: bytes | None, values: Iterable[str | bytes | int | None]) -> None:
-    """Raises CouldNot where a row of the other copy is not as it was written; rows from before the sums have none."""
-    if kept is not None and kept != row_sum(values):
+def _check(kept: bytes | None, values: Iterable[str | bytes | int | None]) -> bytes:
+    """The sum of a row. Raises CouldNot where one of the other copy is not as it was written; rows from before the sums
+    have none."""
+    made = row_sum(values)
+    if kept is not None and kept != made:
         raise CouldNot(
             "Something in the other copy is not as it was written there.",
             "boxlore -c FOLDER verify, there, names it; boxlore restore can bring a backup back. Nothing was taken in.",
         )
+    return made
 
 
 def _take_withdrawals(here: sqlite3.Connection, there: sqlite3.Connection) -> list[tuple[str]]:
@@ -295,8 +301,7 @@ def _take_readings(here: sqlite3.Connection, there: sqlite3.Connection, left_out
     for *row, kept in there.execute(f"SELECT {_READING} FROM reading"):
         has_it = here.execute(is_here, (row[0],)).fetchone()
         if has_it or (row[0] in known_there and row[1] not in left_out.acts):
-            _check(kept, row)
-            is_newer = here.execute(take, (*row, row_sum(row))).rowcount
+            is_newer = here.execute(take, (*row, _check(kept, row))).rowcount
             if has_it and is_newer and (reading := reading_of(tuple(row[2:8]))):
                 projections.add_reading(here, reading, row[8])
 
@@ -305,9 +310,8 @@ def _take_settlements(here: sqlite3.Connection, there: sqlite3.Connection, left_
     for *row, kept in there.execute(f"SELECT {_SETTLEMENT} FROM settlement"):
         if row[0] in left_out.settlements:
             continue
-        _check(kept, row)
         marks = ", ".join("?" * (len(row) + 1))
-        here.execute(f"INSERT OR IGNORE INTO settlement ({_SETTLEMENT}) VALUES ({marks})", (*row, row_sum(row)))
+        here.execute(f"INSERT OR IGNORE INTO settlement ({_SETTLEMENT}) VALUES ({marks})", (*row, _check(kept, row)))
     weighed = [row for row in there.execute("SELECT * FROM weighed") if row[0] not in left_out.settlements]
     here.executemany("INSERT OR IGNORE INTO weighed VALUES (?, ?)", weighed)
 
@@ -326,8 +330,7 @@ def _take_counts(here: sqlite3.Connection, there: sqlite3.Connection) -> None:
 def _put_in_order(db: sqlite3.Connection) -> None:
     """Let the rows stand in the order of their times and ids, each with what is kept beside it.
 
-    A row takes the negative of its new place first, so that no two have one place on the way. Rows from before the sums
-    lie among others afterwards; they get sums, of what they are now.
+    Rows from before the sums lie among others afterwards; they get sums, of what they are now.
     """
     moves = db.execute(_OUT_OF_PLACE).fetchall()
     db.execute("CREATE TEMP TABLE moved (row INTEGER PRIMARY KEY, place INTEGER NOT NULL)")
@@ -335,8 +338,7 @@ def _put_in_order(db: sqlite3.Connection) -> None:
     among = "IN (SELECT row FROM moved)"
     for table, key in (("statement", "row"), ("statement_sum", "row"), ("past", "row"), ("words_index", "rowid")):
         place = f"(SELECT place FROM moved WHERE moved.row = {table}.{key})"
-        db.execute(f"UPDATE {table} SET {key} = -{place} WHERE {key} {among}")
-        db.execute(f"UPDATE {table} SET {key} = -{key} WHERE {key} < 0")
+        db.execute(f"UPDATE {table} SET {key} = {place} WHERE {key} {among}")
     db.execute("DROP TABLE moved")
     without = f"SELECT s.row, {_COLUMNS} FROM statement s WHERE s.row NOT IN (SELECT row FROM statement_sum)"
     for row, *values in db.execute(without).fetchall():

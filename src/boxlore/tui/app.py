@@ -138,9 +138,10 @@ class Boxlore(DrawingApp, ThemedApp):
 
             self._live = LiveMeeting(collection)
             self._came = 0
+            shown = self.set_interval(MEETING_SHOWN, self._show_meeting)
             self._opened.callback(self._live.end)
+            self._opened.callback(shown.stop)
             self._live.begin()
-            self.set_interval(MEETING_SHOWN, self._show_meeting)
 
     def _show_meeting(self) -> None:
         """Show what other desks do, and what came of them. Words being typed stay."""

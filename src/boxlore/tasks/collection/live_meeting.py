@@ -11,6 +11,7 @@ from time import monotonic
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.wording.catalogue import ENGLISH
+from boxlore.store.database_file import errors_in_words
 from boxlore.store.meeting_exchange import OUT, ROWS, have_out, heard, listen, who_has_out
 from boxlore.store.meeting_place import MeetingPlace, NotReached, meeting_place
 from boxlore.tasks.collection.meeting import Meeting, Met, check_name
@@ -68,7 +69,8 @@ class LiveMeeting:
                 with meeting_place(self._collection.settings.meeting, self._collection.id) as place:
                     check_name(self._collection, place)
                     listen(place)
-                    self._sit(place)
+                    with errors_in_words(self._collection.store.path):
+                        self._sit(place)
             except NotReached:
                 self._trouble = NOT_REACHED
             except BoxloreError as error:
