@@ -120,6 +120,19 @@ def test_whoever_is_named_in_a_remark_is_asked_about(collection: Collection) -> 
     assert open_person(sitting, sitting.record(record.id)) is not None
 
 
+def test_nobody_stands_first_for_whom_it_was_said_to_be_before(collection: Collection) -> None:
+    sitting, record = told(collection, "We always said it was Vera but it's actually Hettie")
+    question = open_person(sitting, record)
+    assert question is not None and question.names == [NOBODY, "Somebody new: Vera"]
+
+
+def test_another_who_may_be_meant_is_a_guess_like_the_first(collection: Collection) -> None:
+    sitting, record = told(collection, "I think it's Sid Orr, but it could be his brother Len")
+    assert [str(view.sure) for view in record.all("person")] == ["guess", "guess"]
+    question = open_person(sitting, record)
+    assert question is not None and question.names == ["Somebody new: Len", NOBODY]
+
+
 def test_somebody_of_the_registry_whose_name_ends_the_words(collection: Collection) -> None:
     told(collection, "Cyril Dawes")
     sitting, record = told(collection, "Batsman Cyril Dawes", 1)

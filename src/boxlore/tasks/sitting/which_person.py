@@ -22,6 +22,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart, with_birth
+from boxlore.core.people.who_is_where.frames import says_before
 from boxlore.core.people.who_is_where.kin_words import ME_ALONE, may_be_own, own_relation, relation
 from boxlore.core.people.who_is_where.nobody_seen import tells_of_nobody
 from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME, NOUNS
@@ -181,7 +182,9 @@ def _of_remarks(sitting: Sitting, record: Record, notes: Sequence[Statement]) ->
             name = asked[1] or "me"
             teller = sitting.teller.narrator(view.source)[1]
             somebody = () if is_of_several(note.words) else (*_known(known_by(people, name)), *_new(name, teller))
-            yield OpenPerson(view, note.words, note.id, (*somebody, _NOBODY), name)
+            was_said = says_before(elements_of(asked[2]))  # `We always said it was Vera`
+            choices = (_NOBODY, *somebody) if was_said else (*somebody, _NOBODY)
+            yield OpenPerson(view, note.words, note.id, choices, name)
 
 
 def _about_known(record: Record, notes: Sequence[Statement]) -> Iterator[OpenPerson]:

@@ -312,7 +312,7 @@ QUESTIONS = [
     ("Anna, Tom on her left", "Is “on her left” the own side, or that of the picture?"),
     ("Au milieu Jean, à sa gauche Marie", "Is “à sa gauche” the own side, or that of the picture?"),
     ("Three of the Hale boys", "Who are “Three of the Hale boys”?"),
-    ("Ivy Pratt, or her sister Olive", "Is it “her sister Olive”, and not who is told before?"),
+    ("Ivy Pratt, or her sister Olive", "Is it “Olive”, and not who is told before?"),
     ("Aunt Flo thinks this is Percy, but Mum says Wilf", "Is “Wilf” in the picture, where “Mum says Wilf” is told?"),
 ]
 

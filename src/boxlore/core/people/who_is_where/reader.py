@@ -159,6 +159,9 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     if asked:
         items.insert(0, _of_a_head(between(asked, reader.text)))
     _ask_of_dedication(items, elements)
+    for before, item in pairwise(items):
+        if item.person.asks.startswith("Is it “"):  # `Dot, or her sister Ivy`
+            before.person = replace(before.person, unsure=True)
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)

@@ -261,7 +261,9 @@ def _described_and_more(item: _Item) -> Named | None:
 def _words_that_ask(item: _Item) -> Named:
     words, told = item.words, item.told
     if words[0].kind == "or" and len(words) > 1:
-        return item.asking(f"Is it “{between(words[1:], item.text)}”, and not who is told before?")
+        _, name = kin_and_name(words[1:], item.text)
+        asks = f"Is it “{name or between(words[1:], item.text)}”, and not who is told before?"
+        return Placed(told, 0, unsure=True, asks=asks, is_person=False), False
     if is_oblique_kin(words[0]) and (name := name_behind_with([token_of(word.text) for word in words], item.known)):
         return item.asking(f"Is “{told}” {name}?")  # `тётей Валей`
     if item.is_choice and len(names := _called(words)) > 1:
