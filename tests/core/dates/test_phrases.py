@@ -327,6 +327,8 @@ WHOSE_AGE = [
     ("ma olin siis 7-8 aastane", "[1937-05-10..1939-05-09]"),
     ("Ruth's first Christmas", "1932-12-25"),
     ("Ruth's first summer", "1932-22"),
+    ("my first Christmas", "1930-12-25"),
+    ("her first Christmas", "1932-12-25"),
     ("Ruth's second winter", "1933-24"),
     ("Ruth's first Easter", "1932-03-27"),
     ("Ruth's 2nd Candlemas", "1934-02-02"),
@@ -347,6 +349,7 @@ ASKED_AGES = [
     ("Ruth, two and a half", "meant", ("[1934-03-04..1935-03-03]",)),
     ("Ruth, two and half", "meant", ("[1934-03-04..1935-03-03]",)),
     ("Bob's first winter", "Which year", ("1931-24", "1932-24")),
+    ("their first Christmas", "go together", ("1933-12-25", "1933-03-04")),
     ("Ruth's last Christmas", "which year", ()),
     ("Ruth's first Christmas 1932", "Which", ("1932-12-25", "1933-03-04")),
 ]

@@ -70,6 +70,18 @@ BESIDE = (
     ("Eve was five, when we moved there", "1930-03-03 -"),
     ("Eve with her sister's girl, about three", "1930-03-03 -"),
     ("Eve was a worker, not a girl of ten", "1930-03-03 -"),
+    # of somebody or something that is not in the picture, and no age at all
+    ("The old lady is Mrs Pask, she was ninety.", "1930-03-03 -"),
+    ("The pony is called Rex, she was ten.", "1930-03-03 -"),
+    ("The day the war ended, she was fifteen.", "1944-03-03 1947-03-02"),
+    ("Ten years old, the pony was.", "1930-03-03 -"),
+    ("Ten years old, at the fair.", "1939-03-03 1942-03-02"),
+    ("He was six, she thirty.", "1930-03-03 -"),
+    ("A newborn calf.", "1930-03-03 -"),
+    ("A newborn baby on the porch.", "1930-03-03 1932-03-02"),
+    ("A toddler holding a ball.", "1930-03-03 1935-03-02"),
+    ("She was old by then.", "1930-03-03 -"),
+    ("Her first Christmas.", "1930-03-03 -"),
 )  # fmt: skip
 
 

@@ -1,6 +1,6 @@
 """What a thing says by itself, against dated examples of published guides, and the table against itself."""
 
-from tests.core.evidence.family import days_of, item, told, worked_out
+from tests.core.evidence.family import BACK, days_of, item, told, worked_out
 from tests.every_row import every_row
 
 from boxlore.core.evidence import object_table
@@ -141,3 +141,18 @@ def test_a_reason_has_the_words_told_on_one_line_and_the_publication_by_its_name
     (reason,) = worked_out([item("i", told("process", "divided back,\na little foxed"))]).because("item i")
     assert reason.words == "I: “divided back, a little foxed” (the keeper), made from 1902 on, mostly 1907 on"
     assert reason.source.startswith("New Zealand Philatelic Federation: Britain 1902")
+
+
+POSTED = (
+    ("undivided back, posted 1909", "1869-01-01 1909-12-31"),
+    ("Undivided back. Postmark: 3 Aug 1909.", "1869-01-01 1909-12-31"),
+    ("Divided back, posted 1911, or posted 1913", "1902-01-01 -"),
+    ("gelaufen am 12. Juni 1911", "- 1911-12-31"),
+)
+
+
+@every_row(("words", "wanted"), POSTED)
+def test_a_card_may_be_as_young_as_the_stamp_on_it(words: str, wanted: str) -> None:
+    """Old stock was sold on for years (common practice, no source)."""
+    record = item("p", told("inscription", words, source=BACK), kind="postcard")
+    assert days_of(worked_out([record]), "p") == wanted

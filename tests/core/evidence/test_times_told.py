@@ -55,6 +55,10 @@ STORIES = (
     ("About the time of the fire, look at the smoke.", (), "1930-10-29 1932-03-04"),
     # of another time, of somebody else, or left open
     ("A bright day. Before the fire he kept bees.", (), "- -"),
+    ("The frame is from the year of the fire, the picture is from her youth.", (), "- -"),
+    ("The album was bought after the fire.", (), "- -"),
+    ("Some say the year after the fire, some the year before.", (), "- -"),
+    ("The picture was taken before the fire.", (), "- 1931-12-30"),
     ("He kept bees. That was before the fire.", (), "- -"),
     ("Before the fire, or after.", (), "- -"),
     ("Before the fire he kept bees.", (), "- -"),

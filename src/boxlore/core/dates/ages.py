@@ -280,16 +280,18 @@ LAST_HOUR = 12
 """“Ruth at seven” may be in the evening; “Ruth at sixteen” is an age."""
 
 
-def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
-    """The EDTF of “Ruth’s first Christmas”, “Ruth's first summer”: the how-manieth after the birth; of “Mum's last
-    Christmas”, the one before the death; of “her last year”, that up to it; None for other words. Raises NoSuchDate
-    where it must be asked."""
+def nth_feast(tokens: list[Token], words: str, context: DateContext) -> str | None:
+    """The EDTF of “Ruth’s first Christmas”, “Ruth's first summer”, “my first Christmas”: the how-manieth after the
+    birth; of “Mum's last Christmas”, the one before the death; of “her last year”, that up to it; None for other words.
+    Raises NoSuchDate where it must be asked."""
     lives: list[Life] = []
     counts: list[int] = []
     feasts: list[str] = []
     seasons: list[int] = []
     is_year = False
+    whose: set[str] = set()
     for token in tokens:
+        whose |= token.kinds & _WHOSE
         kinds = {sense.kind: sense.value for sense in token.senses}
         if kinds.get("unit") == "year":
             is_year = True
@@ -305,9 +307,11 @@ def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
             lives.append(kinds["person"])  # type: ignore[arg-type]  # a life, by its kind
         elif not kinds.keys() & {"noise", "genitive", "possessive", "alive"}:
             return None
-    if len(lives) != 1 or len(counts) != 1 or len(feasts) + len(seasons) + is_year != 1 or not counts[0]:
+    if len(lives) > 1 or len(counts) != 1 or len(feasts) + len(seasons) + is_year != 1 or not counts[0]:
         return None
-    (life,), (count,) = lives, counts
+    life, (count,) = lives[0] if lives else _of_hers(whose, words, context), counts
+    if life is None:
+        return None
     if is_year:
         return _last_year(life) if count < 0 and life.died else None
     if count < 0:
@@ -318,6 +322,21 @@ def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
         return _season_after(bounds(life.born), context.season_code(seasons[0]), count)
     days = [_feast_after(day, feasts[0], count, context) for day in bounds(life.born)]
     return days[0] if days[0] == days[1] else f"[{','.join(map(_within_a_list, days))}]"
+
+
+def _of_hers(whose: set[str], words: str, context: DateContext) -> Life | None:
+    """Whose life it is by “my” or “her”, where that is known: of the only one in the picture. “Their first Christmas”
+    may be that of two who married."""
+    if not whose or _OF_SEVERAL.search(words):
+        return None
+    try:
+        return _life([], [], whose, words, context) or _of_the_pictured(words, context, str)
+    except NoSuchDate:
+        return None
+
+
+_WHOSE = frozenset(("possessive", "i"))
+_OF_SEVERAL = re.compile(r"\b(?:their|ihr\w*|nende|oma|leurs?|loro)\b", re.IGNORECASE)
 
 
 def _season_after(born: tuple[Day, Day], code: int, count: int) -> str:

@@ -192,7 +192,7 @@ def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | N
     """What words come to that tell an age, the ages of several or a feast by its number; None for other words."""
     tokens = with_one_year(in_months(with_halves(_of_several(tokens, words))))
     try:
-        text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
+        text = nth_feast(tokens, words, context) or age(tokens, words, context) or ages_told(tokens, words, context)
         if not text:
             ask_of_tens(tokens, words, context)
             _ask_of_two_ages(tokens, words, context)
@@ -270,6 +270,8 @@ def with_one_year(tokens: list[Token]) -> list[Token]:
         before = tokens[at - 2]  # “Zosia, roczek”
     led = is_unit and not any(token.is_any(_LEADS) for token in tokens)
     several = any(sense.kind == "unit" and sense.value != "year" for sense in year.senses)
+    if year.is_any(_PLAIN_ADJECTIVE):
+        return tokens  # “she was old then”
     if led or several or not (before.is_any(_ARTICLE_OR_WAS) or before.senses[0].kind == "person"):
         return tokens
     return [*tokens[:at], _one_at(year), *tokens[at:]]
@@ -283,4 +285,6 @@ _YEARS_OLD = frozenset(("years_old",))
 _UNIT, _ARTICLE = frozenset(("unit",)), frozenset(("noise",))
 _COMMA = frozenset(("comma",))
 _LEADS = frozenset(("was", "aged", "at_years"))
+_PLAIN_ADJECTIVE = frozenset(("numbered",))
+"""What may lead a number of anything, as “old” may, says no unit of its own."""
 _ARTICLE_OR_WAS = frozenset(("noise", "was", "at_years"))

@@ -30,6 +30,7 @@ from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.ages_told import whose_ages
 from boxlore.core.statements import Sure
@@ -114,6 +115,8 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     is_then = leaning.may_name_an_event(sentence.before) and not POINTING.search(sentence.words)
     if is_then or _COMPARED.search(sentence.words):  # “We moved to Elm Row. I was ten.”
         return
+    if _HE.search(sentence.words) and _ALSO_SHE.search(sentence.words) and not is_of_somebody:
+        return  # “he was six, she thirty”, of one of whom nobody knows which it is
     is_told = is_of_somebody or is_of_the_only_one
     shown = (*shown, *sentence.of)
     for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_told)):
@@ -235,6 +238,8 @@ _SAYS = re.compile(
 """Who has said what is told of the picture; what was said without pointing at it may be of any time."""
 _I_SAY = re.compile(r"I (?:say|said|think|guess|reckon|believe)\b", re.IGNORECASE)
 _SHE = re.compile(r"(?:she|he|er|sie|elle|il|ta|hon|han|hun|hän)\b", re.IGNORECASE)
+_HE = re.compile(r"\b(?:he|er|il|han|él|lui)\b", re.IGNORECASE)
+_ALSO_SHE = re.compile(r"\b(?:she|sie|elle|hon|hun|ella|lei)\b", re.IGNORECASE)
 _OF_HERSELF = re.compile(r"^(?:she|he) (?=(?:was|is|looks)\b)", re.IGNORECASE)
 _AGE_ALONE = re.compile(r"(?P<who>[\w'’ ]{1,40}), (?P<age>\d{1,2}|[^\W\d_]+(?:-[^\W\d_]+)?)(?: years old)?\Z")
 """Somebody, and an age without a verb."""
@@ -316,8 +321,23 @@ def as_the_reader_has_it(words: str, *, is_of_somebody: bool) -> Iterator[str]:
     for part in _SO_I.split(words)[1:]:
         yield from _plain_forms(part)
     before, *behind = _SHE_IS.split(words, maxsplit=1)
-    if behind and (not _SOMEBODY_ELSE.search(before) or is_an_occasion(before)):
+    is_of_another = _SOMEBODY_ELSE.search(before) or (not is_of_somebody and _has_a_subject_of_its_own(before))
+    if behind and (not is_of_another or is_an_occasion(before)):
         yield from _plain_forms(behind[0])
+
+
+def _has_a_subject_of_its_own(words: str) -> bool:
+    """“The old lady is Mrs Pask”, “the pony is called Rex”: whoever “she” is behind it need not be in the picture."""
+    tokens = lex(nfc(words))
+    first = words.split(" ")[0].casefold()
+    is_led = first in ARTICLES or any("possessive" in token.kinds for token in tokens[:1])
+    is_of_a_time = any(token.is_any(_OF_A_TIME) for token in tokens)
+    return bool(_WHOLE_NAME.search(words)) or (is_led and not is_of_a_time and bool(_VERB.search(words)))
+
+
+_WHOLE_NAME = re.compile(r"\b[A-ZÄÖÜÕŠŽ][^\W\d_]+\.? [A-ZÄÖÜÕŠŽ][^\W\d_]+")
+_VERB = re.compile(r"\b(?:is|was|were|are|had|has|ist|war|hieß|oli|on|est|était|era|es|är|var|er)\b", re.IGNORECASE)
+_OF_A_TIME = frozenset(("unit", "season", "feast"))
 
 
 def _plain_forms(words: str) -> Iterator[str]:

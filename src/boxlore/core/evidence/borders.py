@@ -17,6 +17,7 @@ from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.phrases import PhraseSettings
 from boxlore.core.evidence.claims import Claim, dated, of_item, weaker
+from boxlore.core.evidence.denials import denials, held_against
 from boxlore.core.evidence.even_years import YEAR
 from boxlore.core.evidence.leaning import may_be_meant
 from boxlore.core.evidence.network import ORIGIN, Limit
@@ -47,15 +48,16 @@ _IN_PRINT = re.compile(
 
 
 def clues(record: Record, sentences: Sequence[Sentence], settings: PhraseSettings) -> Iterator[Claim]:
+    denied = denials(record)
     of_the_thing = [(one_line(view.words), view) for name in TOLD for view in record.all(name)]
     for words, view in (*((sentence.words, sentence.view) for sentence in sentences), *of_the_thing):
         clause = next(filter(_is_of_a_border, re.split(r"[,;]\s", words)), "")
         if (edtf := printed(clause, settings)) is not None:
-            yield _developed(record, view, words, edtf)
+            yield from held_against(record, denied, _developed(record, view, words, edtf), view)
     for view in record.all("inscription"):
         words = one_line(view.words)
         if view.source.said is Said.INSCRIPTION and (edtf := _written(words, settings)) is not None:
-            yield _developed(record, view, words, edtf)
+            yield from held_against(record, denied, _developed(record, view, words, edtf), view)
 
 
 def _written(words: str, settings: PhraseSettings) -> Edtf | None:

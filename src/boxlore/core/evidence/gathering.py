@@ -9,6 +9,7 @@ from boxlore.core.dates.phrases import AS_TOLD, PhraseSettings
 from boxlore.core.evidence import (
     ages,
     borders,
+    denials,
     events,
     lives,
     names_then,
@@ -124,6 +125,7 @@ def _of_its_place(settings: PhraseSettings, record: Record) -> PhraseSettings:
 
 
 def _dates(record: Record, leaning: Leaning, numbered: relations.Numbered, settings: PhraseSettings) -> Iterator[Claim]:
+    denied = denials.denials(record)
     for view in told_dates.rows(record):
         claim = told_dates.claim_of(record, view)
         leans = [] if view.confirmed else list(relations.of_words(record, view, view.words, numbered, settings))
@@ -133,7 +135,9 @@ def _dates(record: Record, leaning: Leaning, numbered: relations.Numbered, setti
                 if lean.person and not ages.may_be(leaning.person(lean.person), view.words):
                     continue
                 leans += occasions.of_lean(claim, of_item(record.id), lean)
-        yield from leans or told_dates.by_itself(claim, record, view, settings)
+        yield from leans
+        for by_itself in () if leans else told_dates.by_itself(claim, record, view, settings):
+            yield from denials.held_against(record, denied, by_itself, view)
 
 
 def _without_who(words: str, leaning: Leaning, narrator: str, shown: Sequence[str]) -> str:

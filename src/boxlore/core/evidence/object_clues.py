@@ -53,9 +53,18 @@ def clues(record: Record, sentences: Sequence[Sentence]) -> Iterator[Claim]:
     ]
     told = [(*row, kinds_in(row[0])) for row in (*said, (record.kind, "the keeper"))]
     told += [(*row, _kinds_of_a_back(row[0])) for row in on_it if row not in said]
+    posted = _posted(record)
+    if posted:
+        yield Claim(
+            words=f"{record.number} was posted in {posted[0]}",
+            source=posted[1],
+            sure=Sure.LIKELY,
+            limits=(not_after(of_item(record.id), number_of(posted[0], 12, 31)),),
+        )
     for words, speaker, kinds in told:
         for made in kinds:
-            limits = [not_after(of_item(record.id), number_of(made.last, 12, 31))] if made.last else []
+            last = max(made.last, posted[0]) if made.last and posted else made.last
+            limits = [not_after(of_item(record.id), number_of(last, 12, 31))] if last else []
             if made.direct or not is_copy:
                 limits.append(not_before(of_item(record.id), number_of(made.first, 1, 1)))
             yield Claim(
@@ -65,6 +74,26 @@ def clues(record: Record, sentences: Sequence[Sentence]) -> Iterator[Claim]:
                 limits=tuple(limits),
             )
 
+
+def _posted(record: Record) -> tuple[int, str] | None:
+    """The year in which a card was posted, as it is told or stamped, and who says so: old stock was sold on for years,
+    and a picture on it may be as young as the stamp."""
+    found = [
+        (int(match["year"]), view.speaker)
+        for name in (*TOLD, "inscription", "story", "title")
+        for view in record.all(name)
+        for match in _POSTED.finditer(fold(view.words))
+    ]
+    return max(found) if len({year for year, _ in found}) == 1 else None
+
+
+_POSTED = re.compile(
+    r"\b(?:posted|postmark\w*|post mark|mailed|cancelled|franked|gelaufen|abgestempelt|poststempel|gestempelt|"
+    r"postitempel|postitatud|postitempliga|oblitere\w*|cachet postal|circulada|matasellos|franqueada|timbro postale|"
+    r"spedita|viaggiata|poststamplad|poststampel|poststempel\w*|afgestempeld)"
+    r"(?:[ ,:.]+(?:[^\W\d_]{1,12}|\d{1,2}))*?[ ,:.]+(?P<year>(?:18|19|20)\d\d)(?!\d)"
+)
+"""How it is told, folded, in which year a card was posted; ours, common practice, no source."""
 
 _COPY = re.compile(
     r"(?<!not )(?<!no )(?<!not a )(?<!kein )(?<!keine )\b(?:reprint\w*|(?:copy|later|modern|new) print|"

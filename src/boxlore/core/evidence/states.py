@@ -19,6 +19,7 @@ from boxlore.core.evidence.states_table import MARRIED_FOR, STATES, State
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
+from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.rules.ages_told import whose
 from boxlore.core.statements import Sure, fold
@@ -34,7 +35,7 @@ def clues(record: Record, sentences: Iterable[Sentence], people: Registry, leani
             continue
         for pattern, state in _patterns():
             match = pattern.search(words)
-            if match is None or _NOT.search(words[: match.start()]):
+            if match is None or _NOT.search(words[: match.start()]) or _is_of_what_follows(words, match, state):
                 continue
             person = whose(sentence.words, match.start(), registered) or _named_before(
                 sentence, match.start(), leaning, registered
@@ -56,6 +57,20 @@ def clues(record: Record, sentences: Iterable[Sentence], people: Registry, leani
                 yield from _married_for(record, sentence.view, sentence.words[: match.start()], instead.format(
                     count=match["count"], name="{name}"), people, leaning)  # fmt: skip
                 break
+
+
+def _is_of_what_follows(words: str, match: re.Match[str], state: State) -> bool:
+    """Whether a stage of a life is that of a noun right behind it, which is no child: “a newborn calf”."""
+    noun = _NOUN_BEHIND.match(words[match.end() :])
+    return state.of == "birth" and noun is not None and not is_noun_of_one(noun[1]) and noun[1] not in _SMALL_BEHIND
+
+
+_NOUN_BEHIND = re.compile(r" ([^\W\d_]+)(?<!ing)\b")
+_SMALL_BEHIND = frozenset(
+    "a and at behind beside by here in of on or so still that the then there this was when who with yet und im in am "
+    "auf mit an bei ja koos siin et sur avec dans y con en e och i på med og her hier is".split()
+)
+"""Words behind a stage of a life that begin something else."""
 
 
 def _named_before(sentence: Sentence, at: int, leaning: Leaning, registered: Iterable[Person]) -> Person | None:

@@ -64,7 +64,7 @@ def clues(record: Record, sentences: Sequence[Sentence], leaning: Leaning) -> It
         is_told_of_it = sentence.is_first or _TAKEN.search(sentence.words)
         if sentence.view.field not in FIELDS or not is_told_of_it or has_a_year(sentence.words):
             continue
-        if TAKEN_BACK.search(sentence.view.words):
+        if TAKEN_BACK.search(sentence.view.words) or _is_of_a_thing(sentence.words, leaning):
             continue
         claim = told(sentence.view, f"{record.number}: “{one_line(sentence.words)}”")
         claim = replace(claim, sure=weaker(claim.sure, Sure.LIKELY))
@@ -73,6 +73,24 @@ def clues(record: Record, sentences: Sequence[Sentence], leaning: Leaning) -> It
             if lean.known is not None:
                 known = replace(claim, words=f"{claim.words} ({lean.on_words})")
                 yield dated(known, of_item(record.id), lean.known, beside=A_WEEK)
+
+
+def _is_of_a_thing(words: str, leaning: Leaning) -> bool:
+    """Whether it is told when something else than the picture was made, bought or given: “the frame is from the year
+    of the flood”. What is an event's own (“the mill burned down”) is none."""
+    match = _OF_A_THING.match(words)
+    return match is not None and not _TAKEN.search(match["what"]) and not leaning.may_name_an_event(match["what"])
+
+
+_OF_A_THING = re.compile(
+    r"(?:the|that|his|her|my|our|their|der|die|das|le|la|el|il|den|det|see|tema|minu) "
+    r"(?P<what>[^\W\d_]+(?: [^\W\d_]+)?) (?:(?:is|was|are|were|dates?|comes?|came|ist|war|stammt|stammen|est|était|"
+    r"date|es|era|viene|är|var|on|oli|pärineb) (?:only |already |first )?(?:(?:made|bought|given|bound|built|sewn|"
+    r"painted|printed|framed|hung|put up|gekauft|gemacht|geschenkt|gebunden|achetée?|faite?|offerte?|comprad[oa]|"
+    r"hech[oa]|regalad[oa]|ostetud|tehtud|kingitud) )?(?:from|of|in|before|after|since|aus|von|vom|de|du|des|del|da|"
+    r"från|fra|enne|pärast|vor|nach|avant|après|antes|después)\b|(?:stammt|stammen|dates?|date|pärineb)\b)",
+    re.IGNORECASE,
+)
 
 
 def _leans(sentence: Sentence, shown: Sequence[str], leaning: Leaning) -> list[Lean]:

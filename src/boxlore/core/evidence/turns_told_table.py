@@ -160,7 +160,11 @@ YES_OR_NO = re.compile(
     _FLAGS,
 )
 
-UNDECIDED = re.compile(r"^(?:or|oder|või|ou|o|of|eller|tai|или|albo|lub)\b", _FLAGS)
+UNDECIDED = re.compile(
+    r"^(?:or|oder|või|ou|o|of|eller|tai|или|albo|lub|some|others?|another|the others?|(?:die )?andere\w?|manche|"
+    r"teised|mõned|d['’]autres|les autres|otr[oa]s|altri|andra|andre|muut|другие|inni)\b",
+    _FLAGS,
+)
 """How a tail begins that leaves open which it was."""
 
 SO = re.compile(

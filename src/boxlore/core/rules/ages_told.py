@@ -48,6 +48,11 @@ _AGE = re.compile(
 )
 _OF_A_THING = re.compile(r"\b(?:in|on|at) (?:an?|the|this|that|his|her) $")
 """Words right before an age that is of a thing: “in a 100 years old house”."""
+_OF_WHAT_FOLLOWS = re.compile(
+    r",? (?:(?:was|is|looks) )?(?:the|an?|my|our|his|her|their|that|this) "
+    r"(?!(?:day|time|year|summer|winter|last|first)\b)\w"
+)
+"""How it goes on behind an age that leads its sentence and is of what follows: “ten years old, the pony was”."""
 _OF_SOMEBODY_ELSE = re.compile(
     r"\b(?:beside|behind|with|near|by|for|to|from|than|like|holding|hugging|next to|in front of|and|"
     r"(?<!picture )(?<!photo )(?<!photograph )(?<!portrait )(?<!snap )of)\s*$"
@@ -93,7 +98,7 @@ def whose_ages(record: Record, people: Mapping[str, Person]) -> Iterator[tuple[S
     for name in (*_TOLD, *(name for name in record.told if name.startswith(OWN))):
         for view in record.all(name):
             for age in _ages(view.words):
-                if (person := whose(view.words, age.at, registered)) is not None:
+                if (person := whose(view.words, age.at, registered, age.at + len(age.words))) is not None:
                     yield view, age, person
 
 
@@ -124,10 +129,12 @@ def _ages(words: str) -> Iterator[AgeTold]:
         yield AgeTold(years, 2 if about else 0, match.start(), match[0])
 
 
-def whose(words: str, at: int, registered: list[Person]) -> Person | None:
-    """The person of whom something is told at a place in words (see the top of the file); None if that is not clear."""
-    before = re.split(r"[.;!?]", fold(words)[:at])[-1]
-    if _OF_A_THING.search(before):
+def whose(words: str, at: int, registered: list[Person], ends: int = 0) -> Person | None:
+    """The person of whom something is told at a place in words (see the top of the file), up to where it `ends` there;
+    None if that is not clear."""
+    folded = fold(words)
+    before = re.split(r"[.;!?]", folded[:at])[-1]
+    if _OF_A_THING.search(before) or (ends and not before.strip() and _OF_WHAT_FOLLOWS.match(folded[ends:])):
         return None
     named = [
         (match.end(), person)

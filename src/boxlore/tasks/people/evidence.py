@@ -13,12 +13,13 @@ from boxlore.core.evidence.asking import TOLD_BY_HER, Family, Question, Teller, 
 from boxlore.core.evidence.claims import Claim, of_birth, of_death, of_item
 from boxlore.core.evidence.gathering import Background, all_clues
 from boxlore.core.evidence.lives import LIFE_FIELDS, PARENT_FIELDS, ToldOfPerson
+from boxlore.core.evidence.may_be_meant import with_who_may_be_meant
 from boxlore.core.evidence.proposals import Proposal, proposal
 from boxlore.core.evidence.sentences import teller_of
 from boxlore.core.evidence.working_out import WorkedOut, days_of
 from boxlore.core.people.kin import By, Kin
 from boxlore.core.people.person import Person, Registry
-from boxlore.core.people.who_is_meant import known_by, the_one
+from boxlore.core.people.who_is_meant import by_name, known_by, the_one
 from boxlore.core.records.audience_levels import To
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
@@ -74,10 +75,11 @@ class Evidence:
 def evidence(collection: Collection, progress: Progress = QUIET) -> Evidence:
     """Gather what is told, and work out what follows. Raises CouldNot where somebody asked to stop."""
     everything = []
+    people = collection.people()
+    names = by_name(people.values())
     for record in records(collection):
         go_on(progress)
-        everything.append(record)
-    people = collection.people()
+        everything.append(with_who_may_be_meant(record, names))
     rows = list(_told_of_people(collection, people))
     background = _background(collection)
     clues = all_clues(everything, people, rows, background.happened, background)
