@@ -126,7 +126,7 @@ KIN_WORDS: dict[str, str] = {
                         "baba babushka бабушка баба babcia vecmamina vecamamma vecamate vecmate mociute senele babicka kuia kui"),
         ("grandfather", "daideo seanathair nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa деда deda дедушка "
-                        "дед dziadek vectevs vecaistevs senelis dedecek koro dedushka"),
+                        "дед dziadek vectevs vecaistevs senelis dedecek koro koroua dedushka"),
         ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя tyotya tyotia ciocia "
                  "ciotka teticka stryjna krustmate teta neni"),
         ("uncle", "strejda strejcek uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "

@@ -6,7 +6,7 @@ source.
 
 THINKING = frozenset(
     "think thinks believe guess suppose reckon fancy presume suspect assume imagine gather "
-    "glaube glauben denke denken vermute schatze konnte konnten musste durfte mochte nehme wohl "
+    "glaub glaube glauben denke denken vermute schatze konnte konnten musste durfte mochte nehme wohl "
     "arvan arvame usun pakun peaks voiks pidi "
     "crois croit croyons pense pensons suppose dirait doit semble devrait pourrait "
     "creo creemos pienso supongo diria parece debe puede podria "

@@ -49,7 +49,8 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         before = before[:-1]  # `o noivo o Zé Faria`
     if not before or not name or (before[0].text == "Ma" and not _is_surely_called(name)):
         return "", ""  # `Ma Tull`, where `ma` is `my` in French
-    is_titled = before[-1].is_large and before[-1].plain in WIFE_TITLES and len(before) > 1 and not is_my(before[0])
+    is_titled = before[-1].is_large and before[-1].plain in WIFE_TITLES and len(before) > 1
+    is_titled = is_titled and (len(before) > 2 or not is_my(before[0]))  # `Unsere Nachbarin Frau Krüger`
     if is_titled and len(name) == 1 and not token_of(name[0].text).is_given:
         return between(before[:-1], text), between([before[-1], *name], text)  # `die alte Frau Kruse`
     note = ", ".join(filter(None, (between(before, text), between(words[at + len(name) :], text))))

@@ -13,6 +13,7 @@ from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
+from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
 
 _NOBODY = frozenset(
     "nobody noone niemand keiner niemanden kedagi mitte-keegi personne nadie nessuno ninguem ingen ingenting ketaan "
@@ -26,6 +27,11 @@ _ONLY = frozenset(
     "just only merely nur bloss ainult vaid juste seulement solo solamente soltanto so apenas somente alleen slechts "
     "bara bare kun blot vain ainoastaan только лишь просто tylko jedynie jen pouze tikai vien tik tiktai csak".split()
 )
+_BEFORE = frozenset(
+    "ei there it no ole pole es da hier ist il n'y y a non c'e nao ha er det der finns siella tam nav cia nera".split()
+)
+"""Small words before one for nobody."""
+
 _LONGEST = 12
 
 
@@ -36,9 +42,26 @@ def tells_of_nobody(elements: Sequence[Element]) -> bool:
     told = [at for at, piece in enumerate(elements) if piece.plain in _NOBODY or _is_no_people(elements, at)]
     only = [at for at, piece in enumerate(elements) if piece.plain in _ONLY]
     first = (told or only or [len(elements)])[0]
-    led = all(piece.kind == "verb" or piece.plain in ("ei", "there", "it", "no") for piece in elements[:first])
+    led = all(piece.kind == "verb" or piece.plain in _BEFORE for piece in elements[:first])
     of_things = bool(told) or len(elements) > only[0] + 1 if only else bool(told)
     return led and of_things and not any(_is_somebody(elements, at) for at in range(len(elements)))
+
+
+def knows_nobody(elements: Sequence[Element]) -> bool:
+    """Whether the words say that the teller knows nobody in it: `Ich kenne niemanden`, `No conozco a nadie`."""
+    plains = {word for piece in elements for word in piece.plain.split()}
+    knows = not (KNOWING.isdisjoint(plains) or (_NOBODY | _WHOEVER).isdisjoint(plains)) and len(elements) < _LONGEST
+    return (
+        knows
+        and not any(
+            piece.kind in (*PLACES, "unsure", "my") or (at and piece.is_large) for at, piece in enumerate(elements)
+        )
+        and not any(bool(relation(piece)) or NOUNS.get(piece.plain) in ("one", "many") for piece in elements)
+    )
+
+
+_WHOEVER = frozenset("anyone anybody keinen ketaan mind".split())
+"""Words for anybody behind a verb with a `not`."""
 
 
 def _is_no_people(elements: Sequence[Element], at: int) -> bool:

@@ -72,7 +72,7 @@ from boxlore.core.people.who_is_where.life_years import with_life_years
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.listed_places import with_listed_places
 from boxlore.core.people.who_is_where.nameless import ask_of_kin_or_names, mark_nameless, mark_parents
-from boxlore.core.people.who_is_where.nobody_seen import tells_of_nobody
+from boxlore.core.people.who_is_where.nobody_seen import knows_nobody, tells_of_nobody
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.places_of_things import with_places_of_things
@@ -131,6 +131,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     """Everyone a text names with their places. Any text gives what can be made of it."""
     reader = Reader(text, known)
     reader.text = text.strip()
+    if knows_nobody(elements_of(reader.text)):
+        return WhoTold((Placed("", 0),))
     if tells_of_nobody(elements_of(reader.text)):
         asks = f"Is anybody in the picture: “{reader.text}”?"
         return WhoTold((Placed(reader.text, 0, asks=asks, is_person=False),))

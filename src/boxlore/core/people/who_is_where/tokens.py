@@ -619,6 +619,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
         return replace(first, kind=from_end[0]), from_end[1]
     if kinds[:2] in (["ordinal", "row"], ["number", "row"], ["row", "number"], ["row", "ordinal"]):
         return replace(first, kind=ROW_NAMES.get(number, "back")), 2
+    if kinds[:1] == ["row"] and kinds[1:2] != [] and kinds[1] in ROW_KINDS and not elements[1].is_large:
+        return replace(first, kind=kinds[1]), 2  # `Reihe hinten`
     if kinds[:2] == ["word", "row"] and first.plain in small_words.SAME:
         return replace(first, kind="of"), 2  # `same row`: the one told before stands on
     for adjective, noun in ((0, 1), (1, 0)):  # `top row`, `rząd górny`

@@ -73,7 +73,11 @@ def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
     told = _without_asked_before_but(_without_first_doubt(_each_as_one(elements)))
     parts = list(_parts(told))
     asked = [n for n, part in enumerate(parts[1:]) if _asks_who(parts[n], part)]
-    for part in (part for n, part in enumerate(parts) if n not in asked and n - 1 not in asked):
+    for n, part in enumerate(parts):
+        if n in asked or n - 1 in asked:
+            places = [piece for piece in part if piece.kind in PLACES]
+            kept += [*places, replace(parts[n + 1][1], text="?")] if places and n in asked else []
+            continue
         at = _begins(part)
         said = part[at:]
         if _tells_not_known(said, _OTHERS) or _heads_others(part, elements):
@@ -118,10 +122,20 @@ def _end_of_question(elements: Sequence[Element], at: int) -> int:
         is_asked = said[0].kind == "unknown" and said[0].plain.split()[0] in _WHO  # `kes see on`
         return end if is_asked or said[0].plain in ENDEARMENTS else at
     asks = bool(said) and (said[0].plain in _WHO or elements[at - 1].plain.split()[-1] in _WHO)
+    if begins > at and said and said[0].plain in _HOW and not any(map(_may_tell_somebody, said)):
+        return end
     if begins > at and not (said and said[0].plain in _WHO):
         return at
     small = all(piece.kind == "verb" or piece.plain in _ASKED | _WHO | IS | THESE | SUBJECTS for piece in said)
     return end if asks and small else at
+
+
+_HOW = frozenset("what how wie kuidas mis comment como come hoe hvad hva vad mika как jak kaip ka hogyan hogy".split())
+"""Words of a question of how somebody is called: `Не помню, как её зовут`."""
+
+
+def _may_tell_somebody(piece: Element) -> bool:
+    return piece.is_large or piece.kind in (*PLACES, "and", "with") or bool(NOUNS.get(piece.plain))
 
 
 _ASKED = frozenset(
@@ -136,6 +150,8 @@ def tells_nothing_known(elements: Sequence[Element]) -> bool:
     """Whether an answer says no more than that nobody is known: `No idea who these people are`; not where somebody is
     named, or a place is told."""
     opens = elements[:1] != [] and elements[0].kind == "unknown"
+    asks = elements[:1] != [] and elements[0].plain in _WHO  # `Wer das ist, weiß ich nicht`
+    opens = opens or (asks and any(piece.kind == "unknown" for piece in elements))
     return opens and not any(
         (piece.is_large and piece.kind == "word" and at) or piece.kind in (*PLACES, "number", "note")
         for at, piece in enumerate(elements)
@@ -183,7 +199,7 @@ def _asks_who(part: Sequence[Element], behind: Sequence[Element]) -> bool:
     """`кто на снимке, не знаю`: a question, and behind a comma that nobody knows."""
     words = [piece for piece in part if piece.kind not in _PARTS]
     is_asked = bool(words) and words[0].plain in _WHO
-    is_asked = is_asked and not any(_is_called(piece) or piece.kind in PLACES for piece in words[1:])
+    is_asked = is_asked and not any(map(_is_called, words[1:]))
     return is_asked and [piece.kind for piece in behind] == ["comma", "unknown"]
 
 

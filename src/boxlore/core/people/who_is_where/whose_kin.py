@@ -86,11 +86,11 @@ def _joined(item: Item, kin: str, before: Item, items: Sequence[Item]) -> None:
         _of_this_picture(item, kin)  # `Tom and his mum and dad`
     elif own and own != "self" and kin in _SPOUSES:
         _of_this_picture(item, kin)  # `my sister and husband`
-    elif own and is_mine and (own in _MINE_TOO or kin not in _CHILDREN):
+    elif own and is_mine and (own in _MINE_TOO or (kin not in _CHILDREN and item.joined != "with")):
         item.person = replace(item.person, own=kin)  # `my wife and son`
     elif own:
         if kin not in _CALLED_SO:
-            _ask(item)  # `Mum and brother`, `my sister and son`
+            _ask(item)  # `Mum and brother`, `my sister and son`, `moja mama z siostrą`
     elif kin not in _CALLED_SO:
         if _own_beside(items, item) and kin not in _SPOUSES:
             _ask(item)
