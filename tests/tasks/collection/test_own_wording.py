@@ -1,13 +1,21 @@
 """Our own wording is kept between runs, by what the program's files hold (a rule of our own)."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from hashlib import sha256
 from pathlib import Path
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from tests.core.records.cast import person
+from tests.drawn import drawn
 
+from boxlore.core.records.audience_levels import To
+from boxlore.core.records.living import Life
+from boxlore.core.records.withheld import withhold
 from boxlore.tasks.collection import own_wording
-from boxlore.tasks.collection.own_wording import KEPT, without_codes, wording
+from boxlore.tasks.collection.own_wording import KEPT, numbers_alike, without_codes, wording
 
 
 @pytest.fixture
@@ -76,3 +84,28 @@ CODES = (  # RFC 9562, 4 (UUID); RFC 3339, 5.6 (a moment); FIPS 180-4 (a digest)
 
 def test_a_code_is_blanked_and_a_word_is_not() -> None:
     assert [without_codes(text) for text, _ in CODES] == [blanked for _, blanked in CODES]
+
+
+NUMBERS = "1 7 31 004 300 1499 1500 1912 2099 2100 0042 01928 123456789012 1912-05-12".split()
+WORDS = "Mia Rourke May June Will Rose Mark May's m1a R0urke &#77;ia %4Dia Box Harbour Ruth in the year M. Rou-".split()
+SIGNS = (" ", ", ", "; ", "-", " / ", "\n", "“", "” ", " (", ") ", "_", "#", ".", "")
+HIDDEN = [
+    replace(person(given, given, family), calls=(given,))
+    for given, family in (("Mia", "Rourke"), ("May", "Field"), ("Rose", "Marsh"), ("Will", "Box"), ("Mark", "June"))
+]
+WITHHELD = withhold(HIDDEN, {one.id: Life(living=True, because="") for one in HIDDEN}, To.OUTSIDE)
+
+
+@drawn(100)
+@given(st.lists(st.tuples(st.sampled_from([*NUMBERS, *WORDS]), st.sampled_from(SIGNS)), min_size=1, max_size=9))
+def test_what_finds_names_sees_no_other_in_numbers_that_are_alike(pieces: list[tuple[str, str]]) -> None:
+    """Our own rule: what surely names somebody withheld does so whatever numbers stand beside."""
+    text = "".join(word + sign for word, sign in pieces)
+    alike = numbers_alike(text)
+    assert len(alike) == len(text)
+    assert WITHHELD.surely_finds(alike) or not WITHHELD.surely_finds(text), text
+
+
+def test_numbers_that_stand_alone_are_alike_and_codes_are_not() -> None:
+    assert numbers_alike("TRA-0042; Box 7 / Folder 12, 1912-05-12") == "TRA-1111; Box 1 / Folder 11, 1928-11-11"
+    assert numbers_alike("R0urke &#77;ia %4Dia m1a 12_Mia") == "R0urke &#77;ia %4Dia m1a 12_Mia"

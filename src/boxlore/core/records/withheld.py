@@ -70,6 +70,10 @@ class Withheld:
         """Every place of words about what a picture shows that names somebody who may not be shown, or may."""
         return self.decided.left(self.finder_of_shown.hits(words), words, item, where) if self.finder_of_shown else ()
 
+    def surely_finds(self, words: str) -> bool:
+        """Whether any text surely names somebody withheld, whatever the keeper has decided of such a place."""
+        return self.finder is not None and any(not hit.doubt for hit in self.finder.hits(words))
+
     def finds(self, words: str, item: str = "", where: str = "") -> bool:
         """Whether the words name somebody withheld, or may: what is in doubt is withheld until it is decided."""
         return bool(self.hits(words, item, where))

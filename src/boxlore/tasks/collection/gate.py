@@ -27,7 +27,14 @@ from boxlore.formats import document_texts
 from boxlore.formats.picture_texts import Inside
 from boxlore.tasks.collection.byte_search import byte_search
 from boxlore.tasks.collection.names_left import LeftName, answers_given, list_names
-from boxlore.tasks.collection.own_wording import BLANK, is_shipped, narrowed, without_codes, without_wording
+from boxlore.tasks.collection.own_wording import (
+    BLANK,
+    is_shipped,
+    narrowed,
+    numbers_alike,
+    without_codes,
+    without_wording,
+)
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 WHAT_TO_DO = (
@@ -82,7 +89,7 @@ class Gate:
     _settings: tuple[re.Pattern[str], ...] | None = None
     """The settings that may go out whole; judged at the first words that are looked at."""
     _passed: set[str] = field(default_factory=set)
-    """Texts that name nobody: the formats of a transfer say the same of each item."""
+    """Texts that surely name nobody, numbers in them all alike: the formats of a transfer say the same of each item."""
 
     @property
     def is_shut(self) -> bool:
@@ -141,13 +148,14 @@ class Gate:
     def _named(self, name: str, item: str, text: Inside) -> Iterator[Leak]:
         """Where a text surely names somebody withheld, is not our own wording, and was not answered."""
         words = text.words
-        if words in self._passed:
+        alike = numbers_alike(without_codes(words))
+        if alike in self._passed:
             return
         recipient = self.seen.recipient
-        if recipient.may_read(without_codes(words)) or recipient.may_read(words):
+        if not recipient.withheld.surely_finds(alike):
             if len(self._passed) >= MOST_REMEMBERED:
                 self._passed.clear()
-            self._passed.add(words)
+            self._passed.add(alike)
             return
         hits = recipient.surely_named(words, self._without_ours(words))
         tokens = read_text(words).words if hits else ()

@@ -183,6 +183,22 @@ def without_codes(text: str) -> str:
     return _TIME.sub(BLANK, _DIGEST.sub(BLANK, text))
 
 
+_NUMBER = re.compile(r"(?<![^\s()\[\]{}“”\"/\-,;:.–])[0-9]+(?![^\s()\[\]{}“”\"/\-,;:.–?!~])")
+_YEARS = ("1500", "2099")
+
+
+def numbers_alike(text: str) -> str:
+    """The text with every number that stands alone as another of its length: what finds names only asks whether there
+    is one, and whether it may be a year. So most texts of a record are met again with the next. Numbers within words
+    and codes (`R0urke`, `&#77;`, `%4D`) stay as they are."""
+    return _NUMBER.sub(_one_like_it, text)
+
+
+def _one_like_it(number: re.Match[str]) -> str:
+    is_year = len(number[0]) == len(_YEARS[0]) and _YEARS[0] <= number[0] <= _YEARS[1]
+    return "1928" if is_year else "1" * len(number[0])
+
+
 def without_wording(text: str, more: Iterable[str] = ()) -> str:
     """The text with our own wording blanked letter for letter, so that only what was told is left in its place.
 
