@@ -267,7 +267,46 @@ _POLICIES = "".join(
     ]
 )
 
-MIGRATIONS: tuple[str, ...] = (_TABLES + _WHO + _LOG + _ORDER + _STRIKES + _CHANGES + _POLICIES,)
+_ONLY_WHAT_IT_BROUGHT = """
+CREATE OR REPLACE FUNCTION boxlore.buried() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER
+SET search_path = pg_catalog AS $$
+DECLARE every_form text[] := boxlore.forms(NEW.statement);
+BEGIN
+    IF EXISTS (SELECT 1 FROM boxlore.tombstone t WHERE t.statement = NEW.statement) THEN
+        IF boxlore.rights() = 'keeper' THEN
+            PERFORM boxlore.answer(true, ARRAY[NEW.statement]);
+        END IF;
+        RETURN NULL;
+    END IF;
+    IF boxlore.rights() = 'keeper' OR (
+        EXISTS (SELECT 1 FROM boxlore.statement s WHERE s.id = NEW.statement) AND NOT EXISTS (
+        SELECT 1 FROM boxlore.statement s WHERE s.id = ANY(every_form) AND s.desk <> session_user)) THEN
+        NEW.state := 'done';
+        PERFORM boxlore.take_out(NEW.statement);
+    ELSE
+        NEW.state := 'asked';
+        UPDATE boxlore.statement SET wished = true WHERE id = ANY(every_form);
+    END IF;
+    RETURN NEW;
+END $$;
+CREATE OR REPLACE FUNCTION boxlore.stays_out() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER
+SET search_path = pg_catalog AS $$ BEGIN
+    IF EXISTS (SELECT 1 FROM boxlore.tombstone WHERE state = 'done' AND statement IN (NEW.id, NEW.replaces)) THEN
+        RETURN NULL;
+    END IF;
+    NEW.open := NEW.open AND NEW.audience <> 'keeper';
+    NEW.wished := EXISTS (
+        SELECT 1 FROM boxlore.tombstone WHERE state = 'asked' AND statement IN (NEW.id, NEW.replaces));
+    RETURN NEW;
+END $$;
+"""
+"""A desk strikes only what it brought itself: what is not there yet may be another's. What was wished struck before it
+came is hidden when it comes."""
+
+MIGRATIONS: tuple[str, ...] = (
+    _TABLES + _WHO + _LOG + _ORDER + _STRIKES + _CHANGES + _POLICIES,
+    _ONLY_WHAT_IT_BROUGHT,
+)
 """Script n brings a meeting place from version n to n + 1. Add new ones at the end, and never change one."""
 
 VERSION = len(MIGRATIONS)

@@ -15,6 +15,7 @@ from tests.postgres import Cluster
 from tests.store.test_joining import COLLECTION, ITEMS, LOG, Desk, do
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.store import meeting_place
 from boxlore.store.meeting_place import NotReached, admit, prepare
 from boxlore.store.meeting_tables import LOG_TABLES
 from boxlore.tasks.collection import live_meeting, meeting
@@ -236,6 +237,58 @@ def test_what_a_desk_wishes_struck_that_another_told_is_hidden_until_a_keeper_an
     eha.meet()
     assert [desk.rows() for desk in (leida, eha)] == [[(told[1].id, told[1].act)]] * 2
     assert aksel.meet().log.statements == 0, "what was struck here does not come back here"
+
+
+def test_nobody_strikes_what_another_has_not_brought_yet(table: Callable[..., MeetingDesk]) -> None:
+    """Aksel has it by a stick, and strikes it before Leida ever met."""
+    leida, aksel, eha = table("leida", "keeper"), table("aksel", "desk"), table("eha", "reader")
+    told = leida.tell(ITEMS[0], "Ants at the harbour")
+    aksel.join(leida)
+    aksel.strike([told.id])
+    aksel.meet()
+    assert [row[0] for row in leida.meet().wished] == [told.id]
+    assert eha.meet().log.statements == 0, "hidden meanwhile"
+    leida.meet(wished="refuse")
+    assert eha.meet().log.statements == 1
+    assert [ident for ident, _ in leida.rows()] == [told.id]
+
+
+def test_an_older_meeting_place_is_brought_up_to_date(
+    cluster: Cluster, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    address = cluster.address(cluster.new_database())
+    with monkeypatch.context() as older:
+        older.setattr(meeting_place, "MIGRATIONS", meeting_place.MIGRATIONS[:1])
+        older.setattr(meeting_place, "VERSION", 1)
+        assert prepare(address, COLLECTION, "first", ("leida",)) == 1
+        desk = MeetingDesk(tmp_path / "leida", "leida", address)
+        with desk.store:
+            desk.tell(ITEMS[0], "told")
+            desk.meet()
+            older.undo()
+            with pytest.raises(CouldNot, match="older"):
+                desk.meet()
+            assert prepare(address, COLLECTION, "second", ("leida",)) == len(meeting_place.MIGRATIONS) - 1
+            assert prepare(address, COLLECTION, "third", ("leida",)) == 0
+            assert desk.meet().brought.rows == 0, "what was there is there yet"
+            with pytest.raises(WrongUse, match="Another collection"):
+                prepare(address, "another", "fourth", ("leida",))
+            older.setattr(meeting_place, "VERSION", 1)
+            with pytest.raises(CouldNot, match="newer"):
+                desk.meet()
+
+
+def test_a_server_that_is_not_this_machine_must_prove_itself(cluster: Cluster, monkeypatch: pytest.MonkeyPatch) -> None:
+    """libpq, 34.19: verify-full proves the server by its certificate and its name."""
+    monkeypatch.delenv("PGSSLMODE", raising=False)
+    told = meeting_place.settings_of("postgresql://anna@archive.example/family")
+    assert told["sslmode"] == "verify-full" and told["sslrootcert"]
+    assert meeting_place.settings_of("postgresql://anna@192.0.2.1/family?sslmode=require")["sslmode"] == "require"
+    assert "sslmode" not in meeting_place.settings_of("postgresql://anna@127.0.0.1/family")
+    assert meeting_place.settings_of("postgresql://anna@/family?service=far")["sslmode"] == "verify-full"
+    monkeypatch.setattr(meeting_place, "is_on_this_machine", lambda told: False)
+    with pytest.raises(WrongUse, match="unencrypted"):
+        prepare(cluster.address("postgres"), COLLECTION, "first", ("leida",))
 
 
 def test_a_strike_takes_the_row_out_of_the_server_and_of_every_desk(table: Callable[..., MeetingDesk]) -> None:

@@ -105,7 +105,9 @@ class Meeting:
             kept: LeftOut = left_out_for_family(self._collection)
             with as_one_desk(self._place):
                 met.opened, met.closed = mark(self._place, kept)
-            met.wished = wishes(self._place)
+            wished = wishes(self._place)
+            here = set(joining.to_strike(self._collection.store.db, [row[0] for row in wished]))
+            met.wished = [row for row in wished if row[0] in here]
 
     def refuse(self, met: Met) -> None:
         """Let stand what a teller's desk wished struck."""
