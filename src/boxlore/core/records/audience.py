@@ -235,6 +235,10 @@ class Recipient:
             return False
         return not self.withheld.finds(words, item, where)
 
+    def surely_names(self, words: str) -> bool:
+        """Whether a text surely names someone withheld, whatever the keeper has decided of such a place."""
+        return self.withheld.surely_finds(words)
+
     def surely_named(self, words: str, told: str = "") -> list[Hit]:
         """Where a finished text surely names someone withheld; doubt was asked about where it was told.
 

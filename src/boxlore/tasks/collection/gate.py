@@ -152,7 +152,7 @@ class Gate:
         if alike in self._passed:
             return
         recipient = self.seen.recipient
-        if not recipient.withheld.surely_finds(alike):
+        if not recipient.surely_names(alike):
             if len(self._passed) >= MOST_REMEMBERED:
                 self._passed.clear()
             self._passed.add(alike)
