@@ -86,15 +86,15 @@ def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
 def _remarks_on_the_whole(collection: Collection) -> Iterator[Finding]:
     """What archives have remarked of the collection itself, of its sittings and its containers, and not of an item."""
     of_the_whole = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
-    remarked = [(WHOLE, of_the_whole)]
+    remarked = [(f"the {WHOLE}", of_the_whole)]
     for _, rows in collection.store.subjects(Kind.SITTING):
-        remarked.append((f"sitting of {min(statement.recorded_at for statement, _ in rows)[:10]}", rows))
+        remarked.append((f"the sitting of {min(statement.recorded_at for statement, _ in rows)[:10]}", rows))
     paths = dict(collection.store.containers())
     for ident, rows in collection.store.subjects(Kind.CONTAINER):
         remarked.append((Mark(paths[ident]).long, rows))
     for called, told in remarked:
         views = (told_of(statement, reading, {}) for statement, reading in told if statement.field in (REMARK, ANSWER))
-        yield from remarks_of_archives(views, WHOLE, f" of the {called}")
+        yield from remarks_of_archives(views, WHOLE, f" of {called}")
 
 
 NAMED_ALIKE = 12

@@ -1073,6 +1073,7 @@ def test_codes_of_containers_stay_as_they_are_once_the_whole_has_a_reference(min
         made = transfer(mine, tmp_path / str(at), order=order)
         asked = [found for found in made.findings if found.rule == "transfer.older"]
         assert [found.severity for found in asked] == ([Severity.ASK] if at == 4 else [])
+        assert all("Since the transfer that this updates 2 others were packed" in found.message for found in asked)
         untold = [found.message for found in made.findings if found.rule == "open.untold"]
         assert [f"open part with all that is to be seen: {UNTOLD}." in words for words in untold] == [True] * (at > 2)
         root = etree.parse(tmp_path / str(at) / "open/data/metadata/finding-aid.ead3.xml").getroot()
@@ -1105,7 +1106,7 @@ def test_a_receipt_gives_boxes_references_too(mine: Collection, tmp_path: Path) 
     transfer(mine, one, order=TransferOrder(archive=museum))
     sent = table(one / "closed/data/metadata/receipt.csv")
     (box,) = [row for row in sent if row["Title"] == "Box 1"]
-    named = {"Box 1": "MS-0106/1", "Box 1 · Folder 1": "MS-0106/1/1"}
+    named = {"Box 1": "MS-0106/1", "Box 1 / Folder 1": "MS-0106/1/1"}
     for row in sent:
         row["The archive's reference"] = named.get(row["Title"], "")
         row["Remarks"] = "Its lid is torn" if row["Title"] == "Box 1" else ""
@@ -1119,7 +1120,7 @@ def test_a_receipt_gives_boxes_references_too(mine: Collection, tmp_path: Path) 
     assert (received.references, received.remarks, received.refused) == (told, 1, ())
     assert read_receipt(mine, path, archive="Port Chalmers Museum").references == 0
     remarked = [found.finding.message for found in check(mine) if found.finding.rule == "archive.remark"]
-    assert any("remarks of the Box 1: “Its lid is torn”" in words for words in remarked)
+    assert any("remarks of Box 1: “Its lid is torn”" in words for words in remarked)
 
     transfer(mine, two, order=TransferOrder(archive=museum, earlier=one))
     for part in ("open", "closed"):

@@ -43,7 +43,7 @@ _NONE = "-"
 """Of a transfer: no folder of descriptions that the archive would have still."""
 WITHDRAW = "metadata/withdraw.csv"
 _THIS = "this one: its bags name themselves in bag-info.txt"
-REST = "the collection, people, events, places, sittings"
+REST = "the collection, boxes, people, events, places, sittings"
 WHOLE, UPDATE = "whole", "update"
 FORMS = "forms/"
 DESCRIBING = ("metadata/", FORMS, "iiif/")

@@ -10,6 +10,8 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans import fixity_events
 
 _MANIFEST = "/manifest-sha512.txt"
+_FIRST_BAGS = ("open/", "open-1/")
+"""What the first bag of a transfer is called: each has one of these."""
 
 
 def packed_since(collection: Collection, parts: Iterable[Earlier]) -> Iterator[Finding]:
@@ -17,12 +19,12 @@ def packed_since(collection: Collection, parts: Iterable[Earlier]) -> Iterator[F
     collection has not packed itself, for it was made again since, nothing is known."""
     updated = {bag.digest for part in parts for bag in part.revised}
     packed = [
-        (row["SHA-256"], row["When"])
+        row
         for row in fixity_events.events(collection, by_manifest=True)
         if row["Event"] == fixity_events.COPIED and row["File"].endswith(_MANIFEST)
     ]
-    last = max((at for at, (digest, _) in enumerate(packed) if digest in updated), default=len(packed))
-    if times := sorted({when for _, when in packed[last + 1 :]}):
+    last = max((at for at, row in enumerate(packed) if row["SHA-256"] in updated), default=len(packed))
+    if times := [row["When"] for row in packed[last + 1 :] if row["File"].startswith(_FIRST_BAGS)]:
         days = ENGLISH.listed(list(dict.fromkeys(when[:10] for when in times)))
         words = (
             f"Since the transfer that this updates {several(len(times), 'other was', 'others were')} packed ({days}). "
