@@ -70,3 +70,34 @@ def test_a_feast_beside_what_is_known_to_its_year_alone_is_asked_about() -> None
     ):
         reading = read(words, SOUTH, known)
         assert (reading.edtf and reading.edtf.text, reading.alternatives) == (edtf, choices), words
+
+
+def test_a_longer_name_of_another_day_is_asked_about() -> None:
+    known = KnownDates(
+        events=MappingProxyType({"the wedding": "1949-02-26", "the move": "1953-11"}),
+        perhaps=MappingProxyType(
+            {"golden wedding": (("50 years after the wedding", "1999-02-26"),), "over here": (("the move", "1953-11"),)}
+        ),
+    )
+    for words, edtf, others, ask in (
+        ("our golden wedding", "1999-02-26", ("1949-02-26",), "is 50 years after the wedding meant?"),
+        ("the day after the golden wedding", "1999-02-27", ("1949-02-27",), "is 50 years"),
+        ("the wedding", "1949-02-26", (), ""),
+        ("the second year of the wedding", "[1950-02-26..1951-02-26]", (), ""),
+        ("the first year of the move", "1953-11/1954-11-30", (), ""),
+        ("our first year over here", "1953-11/1954-11-30", (), "is the move meant?"),
+    ):
+        reading = read(words, SOUTH, known)
+        assert (reading.edtf and reading.edtf.text, reading.alternatives) == (edtf, others), reading
+        assert ask in (reading.ask or ""), words
+
+
+def test_an_event_named_as_a_time_of_history_is_asked_about_with_its_own_days() -> None:
+    known = KnownDates(events=MappingProxyType({"põgenemist": "1944-09"}))  # Estonian for the flight
+    reading = read("nädal enne põgenemist", PhraseSettings(language="et"), known)
+    assert reading.edtf and reading.edtf.text == "[1944-08-25..1944-09-29]", reading
+
+
+def test_a_feast_beside_an_age_is_the_one_at_that_age() -> None:
+    reading = read("Xmas, Ruth 4", SOUTH, KNOWN)
+    assert reading.alternatives == ("1955-12-25",), reading

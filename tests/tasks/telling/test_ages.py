@@ -162,3 +162,23 @@ def test_an_age_with_the_name_in_the_dative(tmp_path: Path) -> None:
         teller.add(act, item, "date", "Вере 5 лет", Telling())
         act.done()
         assert date_of(opened, item) == ("[1912-09-30..1913-09-29]", None)
+
+
+def test_a_name_in_the_genitive_is_asked_about(tmp_path: Path) -> None:
+    start(tmp_path / "ours", Settings(language="et"))
+    with open_collection(tmp_path / "ours") as opened:
+        teller, act = Teller(opened), opened.act("people")
+        person = act.new(Kind.PERSON)
+        for field, words in (("name", "Ruth"), ("born", "9. mai 1951"), ("died", "11. veebruar 1970")):
+            teller.add(act, person, field, words, Telling())
+        act.done()
+        for words, edtf, ask in (
+            ("Ruthi kuues sünnipäev", "1957-05-09", "“Ruthi kuues sünnipäev”: is Ruth meant?"),
+            ("Ruthi viimane suvi", None, "“Ruthi viimane suvi”: is Ruth meant?"),
+            ("Ru kuues sünnipäev", None, "When was Ru born?"),
+        ):
+            act = opened.act("an item")
+            item = act.new(Kind.ITEM)
+            teller.add(act, item, "date", words, Telling())
+            act.done()
+            assert date_of(opened, item) == (edtf, ask), words

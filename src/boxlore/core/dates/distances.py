@@ -285,7 +285,7 @@ class Distances(Operands):
         if self.kinds[begin] not in ("ordinal", "last") or self.kinds[begin + 1] not in ("feast", "season", "unit"):
             return None
         of, thing = self.kinds[begin + 2], self.senses[begin + 1]
-        if thing.kind == "unit" and (thing.value != "year" or of != "span"):
+        if thing.kind == "unit" and thing.value != "year":
             return None
         if of not in ("span", "event") or (of == "event" and self.kinds[begin] == "last"):
             return None
@@ -293,6 +293,10 @@ class Distances(Operands):
         self.at = begin + 2
         stretch = self._operand()
         value = thing.value if isinstance(thing.value, int) else 0
+        if thing.kind == "unit" and of == "event":
+            years = [Distance(1, "year", years, event=True, exact=True) for years in (count - 1, count) if years]
+            ends = [Expression("near", [stretch.copy()], distance=distance) for distance in years]
+            return Expression("between", [*([] if count > 1 else [Expression("one", [stretch])]), *ends])
         if thing.kind == "unit":
             date = Partial(unit="year")
         else:

@@ -114,7 +114,7 @@ def read(
             return DateReading(text, *asks)
         return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)  # most
     outcome = _as_whole(outcome, context, own, lexed)
-    if outcome is None or outcome.edtf is None:
+    if outcome is None or outcome.edtf is None or (known.perhaps and outcome.edtf.text.startswith("XXXX")):
         outcome = _of_what_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
     if known.likely and (outcome is None or outcome.edtf is None):
         outcome = _of_whom_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
@@ -212,17 +212,45 @@ def _or_an_event(
 ) -> tuple[Edtf, str, tuple[str, ...]] | None:
     """“Auf der Flucht”: the question whether an event of the family is meant that the words name, or what they were
     read as without it (a time of history, which is told by its name alone); None where nothing is to be asked."""
-    if not says_no_number(context.text) or any(token.senses[0].kind == "event" for token in lex(context.text, own)):
+    if not says_no_number(context.text):
         return None
     told = PIECE.findall(_plain(context.text))
+    if any(token.senses[0].kind == "event" for token in lex(context.text, own)):
+        return _or_a_longer_one(edtf, told, context, known) if known.perhaps else None
     meanings = [*((words, words, date) for words, date in known.events.items())]
     meanings += [(words, name, date) for words, several in known.perhaps.items() for name, date in several]
     named = {date: name for words, name, date in meanings if _holds(told, PIECE.findall(_plain(words)))}
     if not named or edtf.text in named:
         return None
-    first, *others = [*named, edtf.text]
+    each = {words: ((words, date),) for words, date in known.events.items()}
+    perhaps = MappingProxyType({**known.perhaps, **each})
+    outcome = _of_what_may_be_meant(context, replace(known, perhaps=perhaps, events=MappingProxyType({})), ())
+    dates = [date for date in (outcome.choices if outcome else ()) if date != edtf.text]
+    first, *others = [*(dates or [*named]), edtf.text]
     listed = " or ".join([*dict.fromkeys(named.values()), asked(edtf.text, context)])
     return standard.parsed(first), f"“{context.text}”: is {listed} meant?", tuple(others)
+
+
+def _or_a_longer_one(
+    edtf: Edtf, told: list[str], context: DateContext, known: KnownDates
+) -> tuple[Edtf, str, tuple[str, ...]] | None:
+    """“Our golden wedding”: the question whether what more of the words means is meant, and not the event of which they
+    hold the name; None where no more means anything."""
+    longer = [pieces for words in known.perhaps if _holds(told, pieces := PIECE.findall(_plain(words)))]
+    shorter = {
+        words
+        for words in known.events
+        for event in (set(PIECE.findall(_plain(words))) - {"the"},)
+        if any(event < set(way) for way in longer)
+    }
+    if not shorter:
+        return None  # most
+    others = MappingProxyType({words: date for words, date in known.events.items() if words not in shorter})
+    outcome = _of_what_may_be_meant(context, replace(known, events=others), ())
+    if outcome is None or edtf.text in outcome.choices:
+        return None
+    first, *more = outcome.choices
+    return standard.parsed(first), outcome.ask or "", (*more, edtf.text)
 
 
 def says_no_number(words: str) -> bool:

@@ -69,7 +69,7 @@ def _turned(subject: str, verb: str, rest: str) -> Iterator[str]:
         return
     yield from (f"{who} {verb}{told}" for who in _WHO for told in dict.fromkeys((f" {rest}" * bool(rest), "")))
     doing = _ing(verb)
-    yield f"{doing} {rest}" if rest else f"{subject} {doing}"
+    yield from (f"{doing} {rest}",) if rest else (f"{subject} {doing}", doing)
     yield from (f"{subject} {doing} {rest}".strip(), f"{subject}'s {doing}", f"{doing} of the {subject}")
 
 

@@ -28,6 +28,7 @@ _BIRTH = (
     "{} sono nati|{} nasceram|{} fødtes|{} er født|{} syntyivät|{} sündisid|{} родились|{} urodziła się|"
     "{} urodził się|{} się urodzili|{} dzimusi|{} dzimis|{} piedzimusi|{} gimusi|{} gimęs|i whānau a {}|"
     "whānautanga o {}|{}s geboorte|{}'s geboorte|"
+    "we had {}|mum had {}|{} arrived|{} joined us|"
     "{} was thought of|{} was even thought of|{} came along|{} came into the world|{} auf die welt kam|"
     "birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|naissance d'{}|"
     "{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
@@ -99,7 +100,8 @@ OF_NAMES = frozenset("y i ě e u a ы и я а ей ой as es is us os ės io a
 """What a name ends in behind “of”, in these languages, in the place of its last vowel or behind it."""
 
 _CARRIED = (
-    "expecting {}|pregnant with {}|carrying {}|mit {} schwanger|schwanger mit {}|{} erwartete|enceinte de {}|"
+    "expecting {}|pregnant with {}|carrying {}|{} was on the way|{} on the way|{} unterwegs war|"
+    "mit {} schwanger|schwanger mit {}|{} erwartete|enceinte de {}|"
     "attendait {}|embarazada de {}|esperaba a {}|incinta di {}|aspettava {}|grávida de {}|à espera de {}|"
     "in verwachting van {}|zwanger van {}|ventede {}|ventet {}|väntade {}|gravid med {}|odotti {}|ootas {}|ждала {}|"
     "w ciąży z {}|gaidīja {}|laukėsi {}|čekala {}"
@@ -207,7 +209,9 @@ ALONE: Mapping[str, tuple[str, ...]] = {
     "voyage": tuple(
         "voyage|voyage out|crossing|passage|passage out|we sailed|we emigrated|we came over|we came out|we left|"
         "emigration|emigrating|boat coming out|boat coming over|boat out|boat over|ship coming out|ship coming over|"
-        "ship out|ship over|coming out on the boat|coming over on the boat|way over|überfahrt|auswanderung|"
+        "ship out|ship over|the ship|the boat|board ship|way out|way over|sailing|departure|we departed|"
+        "we set sail|setting sail|arriving|arrival|we arrived|we landed|coming out|coming over|leaving|"
+        "leaving home|we left home|coming out on the boat|coming over on the boat|way over|überfahrt|auswanderung|"
         "wir auswanderten|traversée|émigration|travesía|emigración|traversata|emigrazione|travessia|emigração|"
         "overtocht|emigratie|overfart|overfarten|udvandringen|utvandringen|överresan|ylitys|maastamuutto|"
         "maastamuuton|muutto|ülesõit|ülesõidu|"
@@ -286,7 +290,8 @@ _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar
 
 WHITHER: Mapping[str, tuple[str, ...]] = {
     "move": tuple(
-        "we moved to {}|we shifted to {}|we came to {}|we went to {}|we settled in {}|we relocated to {}|"
+        "we moved to {}|we shifted to {}|we came to {}|we arrived in {}|we arrived at {}|arriving in {}|coming to {}|"
+        "we went to {}|we settled in {}|we relocated to {}|"
         "we came to live in {}|moving to {}|the shift to {}|"
         "the move to {}|wir nach {} zogen|wir nach {} umzogen|umzug nach {}|"
         "wir nach {} gezogen sind|wir nach {} gezogen waren|wir nach {} umgezogen sind|"
@@ -302,7 +307,8 @@ WHITHER: Mapping[str, tuple[str, ...]] = {
         "költöztünk {}".split("|")
     ),
     "voyage": tuple(
-        "we sailed to {}|we came to {}|we came out to {}|we emigrated to {}|we arrived in {}|wir nach {} kamen|"
+        "we sailed to {}|we came to {}|coming to {}|coming out to {}|going to {}|sailing to {}|arriving in {}|"
+        "arrival in {}|we came out to {}|we emigrated to {}|we arrived in {}|wir nach {} kamen|"
         "wir nach {} gingen|wir nach {} auswanderten|nous sommes arrivés en {}|nous sommes venus en {}|llegamos a {}|"
         "siamo arrivati in {}|chegámos a {}|we naar {} kwamen|vi kom til {}|vi kom till {}|tulimme {}|me tulime {}|"
         "tulime {}|мы приехали в {}|przyjechaliśmy do {}|ieradāmies {}|atvykome į {}|jsme přijeli do {}|"
@@ -331,6 +337,16 @@ LIVED = tuple(
     "jsme žili v {}|me {} elasime|{} elasime".split("|")
 )
 """The phrases that tell the time in a place, which began with the move there."""
+
+
+def is_inflected(word: str, name: str) -> bool:
+    """Whether a word may be a name in another case: `ruthi` of `ruth`."""
+    stem = name[:-1] if name[-1:] in "aeio" else name
+    begun = [word[len(way) :] for way in (name, stem) if len(way) >= _SHORTEST_NAME and word.startswith(way)]
+    return word != name and any(end in OF_NAMES for end in begun)
+
+
+_SHORTEST_NAME = 3
 
 
 def whither(name: str) -> str:

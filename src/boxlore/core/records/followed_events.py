@@ -63,6 +63,12 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
             *(way.format(name) for way in _SCHOOL_OF for name in event.people),
         )
         yield Followed("starting school at about six", f"{int(event.edtf[:4]) + _SCHOOL_AGE:04d}~", (), tuple(ways))
+        first = tuple(way.format(name) for way in _FIRST_DAY for name in event.people)
+        own = tuple(f"{owner} {noun}" for owner in OURS for noun in _FIRST_DAYS) if event.is_own else ()
+        years = (int(event.edtf[:4]) + age for age in (_SCHOOL_AGE - 1, _SCHOOL_AGE))
+        yield Followed(
+            "starting school at five or six", f"[{'..'.join(f'{year:04d}' for year in years)}]", (), (*first, *own)
+        )
     if event.kind == "death" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["funeral"] for name in event.people)
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
@@ -149,6 +155,17 @@ _SCHOOL_OF = tuple(
 )
 """Where nobody says when school began for somebody, it is asked about with the year in which they were about six
 (common practice, no source)."""
+_FIRST_DAYS = tuple(
+    "first day at school|first day of school|1st day at school|1st day of school|first school day|first week at school|"
+    "first term at school|first year at school|first day at the school|first day in school|erster schultag|"
+    "ersten schultag|einschulung|"
+    "premier jour d'école|esimene koolipäev|esimesel koolipäeval|ensimmäinen koulupäivä|första skoldag|første skoledag|"
+    "eerste schooldag|primer día de escuela|primo giorno di scuola".split("|")
+)
+_FIRST_DAY = tuple(f"{whose} {noun}" for noun in _FIRST_DAYS for whose in ("{}", "{}'s", "{}s")) + tuple(
+    "{} starting school|{} starts school|{} started at school|{} beginning school|{} off to school".split("|")
+)
+"""The begin of school by the age at which it begins in English and other schools (common practice, no source)."""
 _IN_THE_NEW_HOUSE = tuple(
     "in the new house|in our new house|in the new flat|in the new place|im neuen haus|in der neuen wohnung|"
     "dans la nouvelle maison|en la casa nueva|en la nueva casa|nella casa nuova|nella nuova casa|na casa nova|"

@@ -16,6 +16,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.letters import is_question
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.life_event_words import is_inflected
 from boxlore.core.people.names.dative import dative, told_in_dative
 from boxlore.core.people.names.diminutives import names_behind
 from boxlore.core.people.names.parts import PART_LABELS, PARTS, NameParts
@@ -123,7 +124,8 @@ class Understanding:
         """A date by the collection's settings, or by others, and by what is known around it; with the settings used."""
         settings = settings or around.settings(phrase_settings(self._collection.settings))
         read = self._alone(words, settings, around)
-        if read.edtf is None or (not read.ask and phrases.says_no_number(words)):
+        is_open = read.edtf is None or read.edtf.text.startswith("XXXX")
+        if is_open or (not read.ask and phrases.says_no_number(words)):
             # an age or an event of the family (“auf der Flucht”): now it is worth reading the registry
             read = phrases.read(words, settings, self.known(words, around))
             if read.edtf is None and not read.alternatives:
@@ -187,7 +189,7 @@ class Understanding:
                 births[phrase], deaths[phrase] = births[name], deaths[name]
         maybe = kin_likely(words, people, around.narrator, {*kin, *births})
         events, perhaps = meant_by(words, happened, people, around.narrator, kin, maybe)
-        likely = self._by_pet_forms(words, births)
+        likely = self._by_pet_forms(words, births, deaths)
         likely |= {
             phrase: tuple(Whom(people[ident].name, birth_of(people[ident]), death_of(people[ident])) for ident in ids)
             for phrase, ids in maybe.items()
@@ -206,7 +208,9 @@ class Understanding:
             self._eldest = people, min(years, default=0)
         return self._eldest[1]
 
-    def _by_pet_forms(self, words: str, births: Mapping[str, set[str]]) -> dict[str, tuple[Whom, ...]]:
+    def _by_pet_forms(
+        self, words: str, births: Mapping[str, set[str]], deaths: Mapping[str, set[str]]
+    ) -> dict[str, tuple[Whom, ...]]:
         """By each pet form among the words, in the dative too, the one known name behind it, and the birth."""
         likely: dict[str, tuple[Whom, ...]] = {}
         language = self._collection.settings.language
@@ -216,10 +220,12 @@ class Understanding:
                 continue
             forms = {form, *told_in_dative(form, language)}
             names = {name for short in forms for name in names_behind(short, language)}
+            names |= {name for name in births if language != "en" and is_inflected(form, name)}  # `Ruthi sünnipäev`
             meant = sorted(name for name in names if len(births.get(name, ())) == 1)
             born = {birth for name in meant for birth in births[name]}
             if len(born) == 1:
-                likely[form] = (Whom(min(meant, key=len).title(), born.pop()),)
+                died = {death for name in meant for death in deaths.get(name, ()) if death}
+                likely[form] = (Whom(min(meant, key=len).title(), born.pop(), min(died) if len(died) == 1 else ""),)
         return likely
 
     @property
