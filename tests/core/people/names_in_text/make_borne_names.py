@@ -51,7 +51,7 @@ IN_CENSUS = 0.001
 LARGE, LARGE_AND_A_NAME, LARGE_ELSEWHERE = 1_000, 5_000, 50_000
 NEAR = frozenset("EE FI LV SE".split())
 """Countries of which places are known by each of their names."""
-SHORTEST = 3
+SHORTEST, LONG_GIVEN = 3, 5
 HEAD = (
     '"""Names of families, places and books, and the famous, folded: names 0.3.0, Faker 40.63.0, GeoNames, '
     'WordNet 3.0, @faker-js/faker 10.6.0; made by make_borne_names.py."""  # noqa: E501'
@@ -160,7 +160,9 @@ def table(definitions: Path) -> str:
     given = {name for name in registered(LOCALES, "first_names") if name.isascii() and len(name) >= SHORTEST}
     given |= {name for kind in ("female.first", "male.first") for name in census(kind) if len(name) >= SHORTEST}
     given = {name for name in given - CALLED - TITLES if not (name in english_words() or is_ordinary(name))}
-    alone = set(famous()) - (CALLED - EVERYDAY - names) - english_words()
+    borne = {name: share for kind in ("female.first", "male.first") for name, share in census(kind).items()}
+    called = {name for name in CALLED - EVERYDAY - names if borne.get(name, 0) > SELDOM or len(name) < LONG_GIVEN}
+    alone = set(famous()) - called - english_words()
     other = set(registered(OTHER_LETTERS, "first_names"))
     unlike = {name for name in other if not name.isascii()}
     sets = (

@@ -3,9 +3,9 @@
 The names are those of WordNet 3.0 that are written large (data.noun(5WN)): of people who were born a hundred years ago
 or are told of in books, and of whatever else is no person, as far as a word of them is a given name or an English word
 too. Of people only those whose family name is seldom, in the census of 1990 (public domain, in the package names
-0.3.0): a John Adams may be a neighbour. And those of GeoNames (CC BY 4.0, the gazetteer of this project) in countries
-where English is spoken that begin with no given name. Run after a new release, with the package wordnet-base:
-python tests/core/people/names_in_text/make_known_names.py
+0.3.0), more so of those who lived: a John Adams may be a neighbour. And those of GeoNames (CC BY 4.0, the gazetteer of
+this project) in countries where English is spoken that begin with no given name. Run after a new release, with the
+package wordnet-base: python tests/core/people/names_in_text/make_known_names.py
 """
 
 import lzma
@@ -27,8 +27,8 @@ PACKAGE = Path(__file__).parents[4] / "src" / "boxlore"
 TABLE = PACKAGE / "core" / "people" / "names_in_text" / "known_names_table.py"
 PERSON = "18"
 BORN_BEFORE = 1926
-SELDOM = 0.01
-"""Per cent of the census that bear a family name, at most."""
+SELDOM, SELDOM_ELSE = 0.01, 0.03
+"""Per cent of the census that bear a family name, at most; and of somebody who is only told of."""
 ENGLISH = frozenset("AU CA GB IE NZ ZA".split())
 LARGEST_ELSEWHERE = 50_000
 WIDTH = 118
@@ -51,13 +51,17 @@ def known(folder: Path, families: dict[str, float]) -> Iterator[str]:
             parts = _BETWEEN.split(name)
             if len(parts) == 1 or not (parts[0][:1].isupper() and parts[-1][:1].isupper()):
                 continue
-            if cells[1] != PERSON or _is_of_all(line.partition("|")[2], families.get(fold(parts[-1]), 0)):
+            if cells[1] != PERSON or _is_of_all(line.partition("|")[2], fold(parts[-1]), families):
                 yield fold(name)
 
 
-def _is_of_all(told: str, share: float) -> bool:
+def _is_of_all(told: str, last: str, families: dict[str, float]) -> bool:
+    """Whether all know somebody by what is told and by the last word of the name; not `Mark Anthony`."""
     years = [int(year) for year in _YEAR.findall(told)]
-    return share <= SELDOM and min(years, default=0) < BORN_BEFORE
+    share = families.get(last, 0)
+    if years or last in CALLED:
+        return share <= SELDOM and min(years, default=0) < BORN_BEFORE
+    return share <= SELDOM_ELSE
 
 
 def places() -> Iterator[str]:

@@ -108,6 +108,11 @@ def stems_of(folded: str) -> Iterator[str]:
             yield folded[:at] + instead
 
 
+def _strengthened(stem: str) -> str:
+    """`Peka` of `Pekan` is of Pekka: a Finnish consonant is doubled in the first form."""
+    return f"{stem[:-1]}{stem[-2]}{stem[-1]}" if stem[-2] in "kpt" else stem
+
+
 def family_of(folded: str) -> str:
     """The family name that a word is, or a form of; nothing where it is none."""
     return next((stem for stem in stems_of(folded) if stem in families()), "")
@@ -117,7 +122,8 @@ def given_of(folded: str) -> str:
     """The given name that a word is, or a form of; nothing where it is none."""
     if script_of(folded[0]) != LATIN:
         return folded if is_given_elsewhere(folded) else ""
-    return next((stem for stem in stems_of(folded) if stem in CALLED), "")
+    stems = list(stems_of(folded))
+    return next((stem for stem in (*stems, *map(_strengthened, stems[1:])) if stem in CALLED), "")
 
 
 def is_borne_whole(name: str) -> bool:

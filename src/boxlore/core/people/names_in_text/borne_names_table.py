@@ -3184,198 +3184,205 @@ MAKES = """
 
 FAMOUS = """
 0aalto 1bdias 2elard 3naki 2khas 6ian 5z 6ian 2naki 2o 3riginal 1cadian 2haean 4ian 3eson 3illes 3omawi 1dad 3pa
-2enauer 2iti 2ventist 1egisthus 2olian 4us 2schylus 4ulapius 3op 2ther 1fghanistani 2rican 4kander 7er 1gamemnon
-3ssiz 2distis 2ee 2geus 2ricola 4ppa 6ina 1hab 2riman 2ura 1ides 3oneus 2ken 1jax 1khenaten 7on 1labama 7n 6ian
-3ddin 3ric 3skan 2banian 3ers 5ti 2caeus 3ibiades 3ott 3yone 2ecto 3ut 5ian 3xandrian 2ger 5ian 3onkian 7n 5quian 8n
-3ren 2hacen 4zen 2i 2lah 2mighty 3oravid 2onso 2satian 2taic 1maethon 3terasu 4i 3zon 2en 3rican 5ndian 2hara 2ish
-2on 3r 2un 4dsen 1nabaptist 3nias 3purna 3sazi 3xagoras 4imander 6enes 2dorran 3romeda 3vari 2gevin 7e 3lican 3olan
-5ese 3uillan 2namese 4purna 2ouilh 2pu 2shar 2tichrist 4gone 7us 5uan 3oninus 6us 3um 2ubis 3nnaki 2zac 1phrodite
-2ollinaire 3stle 2palachian 3leton 2su 1quarius 3inas 1rab 4ian 5st 3gon 3maean 4ean 3paho 7e 3wak 6an 4n 2cadian
-3himedes 2endt 3opagite 3s 2gentinian 3ive 3onaut 3us 2hant 4t 2ianrhod 6od 3cara 3es 3kara 3starchus 5ophanes
-6telean 9ian 7le 3us 3zonan 6ian 2juna 2kansan 7wyer 2menian 3inian 6us 2ouet 2p 2rhenius 2taxerxes 3emis 2uru
-1sanga 2ch 3lepius 2hir 3kenazi 3ton 5reth 3ur 5banipal 2ian 4tic 3mov 2klepios 2samese 3urbanipal 3yrian 2taire
-4rte 3erope 3or 2ura 4banipal 2vins 1takapa 3turk 2e 3n 2habascan 7kan 4nasius 4pascan 7kan 3elstan 4ne 5ian
-2lantides 4s 2on 2reus 3opos 2sugewi 2tacapan 3lee 1uchincloss 2den 3ubon 2geas 3ustinian 2relius 3ora 2ssie 3ten
-4ralian 5ian 5onesian 1valokiteshvara 9svara 2erroes 2icenna 2ogadro 1wol 1zerbaijani 2tec 0baal 2bar 3ylonian
-2cchus 3h 2daga 2eda 4eker 2hai 4mian 3raini 4eini 2irava 2kunin 2lanchine 4rama 3boa 3der 4r 3enciaga 3four 3kan
-3thazar 3zac 2ngladeshi 3khead 3ting 4u 2rany 3badian 5rossa 3deen 3kley 3num 3rie 4ymore 3t 4h 5oldi 7in 4ok 3uch
-2sotho 3que 3t 2tswana 2udelaire 3m 2varian 2yard 1eaumont 4voir 3ver 6brook 2chuana 3ket 6t 3querel 2de 3ouin 3uin
-2echer 3lzebub 3rbohm 3thoven 2guine 2hmen 3rens 4ing 2l 3gian 3isarius 3larmine 9o 4erophon 4ini 4oc 3orussian
-3shazzar 2nchley 3edictine 4t 3gali 3inese 3tham 2owulf 2rber 3gman 4son 3ia 4ng 3keley 3lage 4iner 5oz 3mudan 6ian
-3nhardt 4ini 4oulli 4stein 3tillon 3zelius 2ssel 5mer 2the 4une 2veridge 3in 1haga 2utanese 6i 1ierce 2gfoot 2loxi
-2net 2sayan 3marck 2zet 1lackbeard 5foot 6riar 5shirt 2eriot 2igh 3mp 3tzstein 3xen 2och 3k 3omfield 2ucher 3ebeard
-1oann 2ccaccio 3he 2ddhisatva 3hisattva 3oni 2ehm 5e 3ll 3r 3thius 2gart 2hemian 3me 3r 2leyn 3ingbroke 4var 5ian
-3shevik 8st 3tzmann 2naparte 3hoeffer 3iface 3ney 3temps 2ole 2reas 3ges 4ia 3nean 3odin 2sch 3e 3tonian 3well
-2tticelli 2ugainville 3lez 2wditch 4ler 3ie 1radbury 4street 3ge 4g 3he 4ma 5s 4ui 3ille 3mante 3ncusi 3que 3zilian
-2eton 3uer 4ghel 3zhnev 2igit 3haspati 3nton 3tish 7er 4on 4s 4ten 2oca 4khouse 3glie 3nte 3wne 5ie 5shirt 2uch
-4kner 3egel 5hel 3le 3mmell 5ie 5y 3neian 5lleschi 4nhilde 4o 3tus 2ynhild 1uber 2chner 3keye 2ddha 5ist 2kharin
-2lgarian 3lfinch 3tmann 2nche 3sen 3uel 3yan 2rbage 5nk 3ger 4oyne 3k 3mese 3nham 4side 3roughs 3undian 2shman 4nell
-2tterfield 1yelorussian 2zantine 0cabalist 3ell 3ot 2ddo 3mus 2esar 2gliostro 3ney 2hita 2irene 2jun 2kchiquel
-2lapooya 5uya 3der 3ifornian 4gula 3las 4iope 3vinist 6o 3ypso 2mbodian 4rian 3eroonian 3us 2naanite 4dian 4rese
-3etti 3tabrigian 3uck 4te 2pek 4t 5ian 3one 3ra 4icorn 2ravaggio 3ducci 3elian 4w 3ib 4oca 3lovingian 4yle 3melite
-4ichael 3negie 4ot 3olingian 7ian 5us 4thers 3rel 5re 3tesian 4haginian 5usian 4ier 4wright 3uso 2sals 4nova 3par
-3siopeia 5rer 5te 5us 3tillian 2talan 4wba 3her 4olic 8os 3tell 3ullus 2ucasian 2valier 3ell 4ndish 2xton 2yuga
+2enauer 2iti 4ya 2ventist 1egisthus 2neas 3gus 2olian 4us 2schylus 4ulapius 3ir 3op 2ther 1fghanistani 2rican
+4kander 7er 1gamemnon 3ssiz 2distis 2ee 2geus 2laia 2ricola 4ppa 6ina 1hab 2riman 2ura 1ides 3oneus 2ken 1jax
+1khenaten 7on 1labama 7n 6ian 3ddin 3ric 3skan 2banian 3ers 5ti 2caeus 3ibiades 4des 3ott 3yone 2ecto 3ut 5ian
+3xandrian 2ger 5ian 3onkian 7n 5quian 8n 3ren 2hacen 4zen 2i 2lah 2mighty 3oravid 2onso 2satian 2taic 1maethon
+3terasu 4i 3zon 2brose 2en 3rican 5ndian 2hara 2ish 2on 3r 2un 4dsen 1nabaptist 3nias 3purna 3sazi 3xagoras 4imander
+6enes 2dorran 3romeda 3vari 2gevin 7e 3lican 3olan 5ese 3uillan 4s 2namese 4purna 2ouilh 2pu 2selm 3har 2tichrist
+4gone 7us 5uan 3oninus 6us 5y 3um 2ubis 3nnaki 2zac 1phrodite 2ollinaire 5o 3stle 2palachian 3leton 2su 1quarius
+3inas 1rab 4ian 5st 3gon 3maean 4ean 3paho 7e 3wak 6an 4n 2cadian 3himedes 2endt 3opagite 3s 2gentinian 3ive 3onaut
+3us 2hant 4t 2iadne 4nrhod 6od 3cara 3es 3kara 3starchus 5ophanes 6telean 9ian 7le 3us 3zonan 6ian 2juna 2kansan
+7wyer 2menian 3in 5ian 6us 2ouet 2p 2rhenius 2taxerxes 3emis 2uru 2yan 1sanga 2ch 3lepius 2hir 3kenazi 3ton 5reth
+3ur 5banipal 2ian 4tic 3mov 2klepios 2samese 3urbanipal 3yrian 2taire 4rte 3erope 3or 2ura 4banipal 2vins 1takapa
+3turk 2e 3n 2habascan 7kan 4nasius 4pascan 7kan 3elstan 4na 5e 5ian 2lantides 4s 2on 2reus 3opos 2sugewi 2tacapan
+3ila 3lee 1uchincloss 2den 3ubon 2geas 3ustine 8ian 6us 2relius 3ora 2ssie 3ten 4ralian 5ian 5onesian
+1valokiteshvara 9svara 2erroes 2icenna 2ogadro 1wol 1zerbaijani 2tec 0baal 2bar 3ylonian 2cchus 3h 2daga 2eda 4eker
+2hai 4mian 3raini 4eini 2irava 2kunin 2lanchine 4rama 3boa 3der 4r 3enciaga 3four 3kan 3thasar 6zar 3zac 2ngladeshi
+3khead 3ting 4u 2ptist 2rany 3badian 5rossa 3deen 3kley 3num 3rie 4ymore 3t 4h 5oldi 7in 4ok 3uch 2sil 3otho 3que 3t
+2thsheba 3swana 2udelaire 3m 2varian 2yard 1eaumont 4voir 3ver 6brook 2chuana 3ket 6t 3querel 2de 3ouin 3uin 2echer
+3lzebub 3rbohm 3thoven 2guine 2hmen 3rens 4ing 2l 3gian 3isarius 3larmine 9o 4erophon 4ini 4oc 3orussian 3shazzar
+2nchley 3edict 8ine 4t 3gali 3inese 3tham 2owulf 2rber 3gman 4son 3ia 4ng 3keley 3lage 4iner 5oz 3mudan 6ian 3nhardt
+4ini 4oulli 4stein 3ra 3tillon 3zelius 2ssel 5mer 2the 4une 2veridge 3in 1haga 2utanese 6i 1ierce 2gfoot 2loxi 2net
+2sayan 3marck 2zet 1lackbeard 5foot 6riar 5shirt 2eriot 2igh 3mp 3tzstein 3xen 2och 3k 3omfield 2ucher 3ebeard 1oann
+2ccaccio 3he 2ddhisatva 3hisattva 3oni 2ehm 5e 3ll 3r 3thius 2gart 2hemian 3me 3r 2leyn 3ingbroke 4var 5ian 3shevik
+8st 3tzmann 2naparte 3hoeffer 3iface 3ney 3temps 2ole 2reas 3ges 4ia 3nean 3odin 2sch 3e 3tonian 3well 2tticelli
+2ugainville 3lez 2wditch 4ler 3ie 1radbury 4street 3ge 4g 4i 3he 4ma 5s 4ui 3ille 3mante 3ncusi 3que 3zilian 2echt
+3ton 3uer 4ghel 3zhnev 2igid 5t 3haspati 3nton 3tish 7er 4on 4s 4ten 2oca 4khouse 3glie 3nte 3wne 5ie 5shirt 2uch
+4kner 3egel 5hel 3le 3mmell 5ie 5y 3neian 5lleschi 4hild 4nhilde 4o 3tus 2ynhild 1uber 2chner 3keye 2ddha 5ist
+2kharin 2lgarian 3lfinch 3tmann 2nche 3sen 3uel 3yan 2rbage 5nk 3ger 4oyne 3k 3mese 3nham 4side 3roughs 3undian
+2shman 4nell 2tterfield 1yelorussian 2zantine 0cabalist 3ell 3ot 2ddo 3mus 2esar 2gliostro 3ney 2hita 2irene 2jun
+2kchiquel 2lapooya 5uya 3der 3ifornian 4gula 3las 4iope 3vinist 6o 3ypso 2mbodian 4rian 3eroonian 3us 2naanite 4dian
+4rese 3etti 3tabrigian 3uck 4te 2pek 4t 5ian 3one 3ra 4icorn 2ravaggio 3ducci 3elian 4w 3ib 4oca 3lovingian 4yle
+3melite 4ichael 3negie 4ot 3olingian 7ian 5us 4thers 3rel 5re 3tesian 4haginian 5usian 4ier 4wright 3uso 2sals 4nova
+3par 3siopeia 5rer 5te 5us 3tillian 2talan 4wba 3her 4olic 8os 3tell 3ullus 2ucasian 2valier 3ell 4ndish 2xton 2yuga
 1ebuan 2llini 3sius 3t 2o 2pheus 2rberus 3es 2wa 2zanne 1fo 1hadian 3gall 3ldaean 5ean 6e 3mplain 5ollion 3ncellor
 4di 3plin 3rcot 4lemagne 4on 4tist 3sid 4sid 3teaubriand 3ucer 2echen 3ever 3khov 4ov 3ops 3remis 8s 4okee 4ubini
-3sterfield 7ton 3valier 3wa 2icano 4hewa 4kasaw 4o 3lean 4uba 3maera 5kum 5riko 4era 3naman 4ese 4ook 3pewyan
+3sterfield 7ton 3valier 3wa 3yenne 2icano 4hewa 4kasaw 4o 3lean 4uba 3maera 5kum 5riko 4era 3naman 4ese 4ook 3pewyan
 4pendale 6wa 3rico 4on 2octaw 3pin 2ristie 2ukchi 3rchill 3vash 1iardi 2cero 2mabue 2ncinnatus 3derella 2rcassian 4e
-2stercian 1lausewitz 2eanthes 3menceau 2inton 3o 2otho 3vis 2ytemnestra 1nut 1o 2ca 3himi 5se 3kcroft 4ney 3opa 6h
-3teau 3us 2dy 2han 3n 2leridge 3ombian 4radan 4ssian 3umbus 2manche 3enius 3stock 3te 2ndorcet 3fucian 9ist 7us
-3golese 4regationalist 6ve 3necticuter 3oy 3stantine 3tra 3verso 2olidge 2pernicus 3land 4ey 3t 2rday 4oba 3elli
-3inthian 3neille 4husker 4ishman 7woman 4wallis 3ot 3reggio 3tes 2ssack 3tanoan 2ue 3lomb 3perin 3rbet 3steau 2wper
-1pa 1raigie 2ee 3ole 4n 3tan 2ichton 4k 3us 2oat 5ian 3ckett 3esus 3hn 3mwell 3nus 4yn 3okes 3use 2usader 1uban
-2lbertson 2mberland 2pid 2rie 3rier 3tiss 2shing 3ter 2vier 1ybele 2clops 2mry 2newulf 3wulf 2priot 7e 2rus 2therea
-1zech 5oslovak 9vakian 3rny 0da 2edal 6us 2gan 3da 3on 3uerre 2imler 2li 3matian 2mascene 3galnunna 3kina 3ocles 2ne
-3ton 3u 2rdanian 6us 3row 3winian 2umier 2vys 2wes 2yan 1ci 1ebs 3ussy 2catur 3ius 2ere 2foe 2kker 2lacroix 4ware
-8an 7ian 3bruck 3ibes 4us 4verer 3orme 2mille 3ocritus 4gorgon 4sthenes 3psey 2rain 2scartes 3poina 2vi 2war 1harma
-2egiha 1iaghilev 3s 2ckinson 2derot 3o 3rikson 2egueno 3sel 3trich 2maggio 2ndymene 3esen 2ocletian 3genes 3nysius
-6us 3phantus 3r 2rac 2sney 3raeli 2x 1jiboutian 1odgson 2lby 2minican 4tian 2nar 4tist 5us 3izetti 3kin 3ne 2olittle
-2ppler 2stoevski 9y 5yevsky 2uglass 2wding 4y 3land 1p 1r 2aco 4ula 3vidian 2eiser 3yfus 2uid 3se 3ze 2yden 1ubliner
-2champ 2fy 2kas 2lles 2mas 3uzi 2nkard 4er 2rant 6e 3er 3ga 3kheim 3rell 2se 2tch 5man 2valier 1vorak 1yaus 0ea
-2dwig 2mes 2rhart 2stman 1bionite 1ccles 2uadoran 7ian 1ddington 2erle 2o 2wardian 3y 1glevsky 2yptian 5ologist
-1hrenberg 3lich 1ichmann 2ffel 2jkman 2nstein 3thoven 2senhower 5staedt 7ein 1kman 1lectra 2gar 2izabethan 2lington
-3sworth 1mpedocles 1ndecott 3icott 2esco 2gels 3lishman 7woman 2ki 4du 2lil 2uki 1olian 2s 1phesian 2ictetus 4urus
-3metheus 3scopalian 2ona 2stein 1rato 5sthenes 2ebus 3shkigal 8el 2ie 3nyes 3s 3trean 2lenmeyer 2nst 2os 1saki 3u
-2kimo 2q 3uimau 5re 2selen 4ne 1thelbert 5red 3iopian 2onian 2ruscan 1uclid 2ler 2menides 2phrosyne 2rafrican 4sian
-3ipides 3opean 3yale 4dice 2sebius 3tachio 2terpe 1venk 5i 3rs 1we 3nki 1xcellency 1yck 2eish 2senck 1zechiel 3kias
-0faberge 3ian 2gin 2hd 3renheit 2irbanks 3sal 2lkner 3la 4opio 7us 5t 3staff 2raday 3ragut 3si 2therhood 2untleroy
-4us 3st 5us 3ve 2wkes 1dr 1echner 2d 3eralist 2llata 4ini 2rber 3mat 4i 2ynman 1iedler 2jian 2lipino 3lmore 2rth
-1laminius 3ubert 2inders 2orey 4idian 5o 4y 1o 2mor 5ian 2ntanne 4eyn 2rester 3seti 3tuna 2ucault 3rier 1ragonard
-3nce 5iscan 5k 5ophil 9le 8obe 4kenstein 2eemason 3mont 3nchman 6woman 3snel 3ud 5ian 3y 2ick 3edan 3gga 3sch 4ian
-2obisher 3ebel 1uchs 2la 4h 4ni 3be 4right 2nk 2rnivall 0gabonese 4riau 2daba 2ea 2insborough 3seric 3us 2lahad 4tea
-5ian 3braith 3ilaean 5ean 6o 3laudet 3ois 3sworthy 3ton 3vani 2mbian 3ow 2napati 3dhi 3esa 5h 6a 3ymede 2rbo 3diner
-3gantua 3ibaldi 3nier 3rick 3uda 2skell 3par 2tling 2udi 3guin 3l 3tama 2wain 1e 2b 2hrig 2iger 3sel 2mini 2net 4van
-3oese 3seric 2raint 3bert 3manist 3shwin 3yon 2sell 3ner 1hanian 1iacometti 2bbon 3raltarian 5n 2de 2elgud 2lgamesh
-6ish 3lette 3man 4er 2otto 2psy 2rard 4udoux 3ondin 7st 3ru 2sh 1jellerup 1ladstone 3swegian 2endower 2inka 2uck
-1nostic 1oddard 3el 3head 3iva 3unov 2ebbels 3ring 3thals 5e 2gh 3ol 2ldberg 4ing 4man 6rk 4oni 4wyn 3gi 3iath
-2mbrowicz 3pers 2ncourt 3d 3gora 6ist 3ne 2odyear 3fy 2pher 2rdimer 5us 3gas 4on 3ing 3ki 4y 2th 2udy 3nod 2ya 1p
-1raecophile 3hame 3inger 3ppelli 2ecian 4o 3ek 4ley 4nberg 3nadian 3sham 2ieg 3mm 3s 2omyko 3pius 3tius 3ucho
-1uarani 4neri 8us 5ieri 3temalan 2enevere 2ggenheim 2inea 6n 5vere 4ness 2jarati 3erati 2la 3liver 2rkha 2stavus
-2tenberg 2yanese 1wydion 3n 4n 1ynne 2psy 2wn 0habakkuk 3er 2chiman 2des 3rian 2eckel 2ggai 2ida 3tian 2kka
-2lchidhoma 4yon 3dane 3evy 3ley 3s 2man 3marskjold 4erstein 5tt 4urabi 7pi 3sun 2ndel 3overian 3uman 2refoot
-3greaves 3ijan 3low 3msworth 3po 4y 3riman 4od 3te 3vard 2sdrubal 3ek 3id 3sam 4el 4id 2thaway 2usa 4sa 2vasupai
-2waiian 3kyns 3orth 3thorne 2ydn 3ek 3wood 2zlitt 1earst 3viside 2bbel 3e 3raist 4ew 2cate 3ht 2gel 5ian 2idegger
-3mdal 7l 8r 3nlein 3senberg 2l 3ios 3lene 5r 4man 3mholtz 2ming 6way 3minge 2pburn 3haestus 5istos 3worth 2racles
-6itus 4kles 3bart 3cules 6ius 3der 3ero 3maphroditus 3od 5otus 4n 3r 4ick 3shey 3tz 3zberg 2siod 3perides 3se 3tia
-2vesy 2yerdahl 3rovsky 3se 3ward 1iawatha 2ckock 2datsa 2eronymus 2gginson 3hlander 2ldebrand 3lel 2mmler 2nayanist
-3demith 5nburg 4oo 4u 5stani 2pparchus 4ocrates 2rohito 3schfeld 6sprung 2spanic 2tchcock 5ings 6ti 3ler 3tite 1mong
-1oagland 2bbes 2der 3gkin 3r 2enir 2ffa 4mann 8sthal 2garth 3g 2ka 4n 3usai 2lbein 3lander 4erith 3ofernes 2nduran
-3egger 2oke 5r 3sier 2pi 3kinson 2rney 3owitz 3ta 3us 2tei 3h 4r 3spur 2udini 3ghton 3sman 3yhnhnm 2wells 2yle 1rolf
-1ualapai 4pai 2bble 2ggins 3uenot 2mboldt 3e 3perdinck 2n 3garian 3kpapa 3tington 2pa 2rok 2s 3s 4erl 4ite 3ton
-2tton 3u 2ygens 1yades 2dra 2geia 2men 2patia 3erborean 5ion 3nos 0iago 2petus 1berian 4t 2sen 1carus 2elander
-1dahoan 1gbo 2igi 2natius 1khanaton 1llinois 8an 1nanna 2ca 4n 2dian 6an 3onesian 2german 3res 4ian 2jun 2uit 1o
-2nesco 3ian 2wa 4n 4y 1phigenia 1raki 3ni 5an 3qi 2elander 3naeus 2ish 5man 5woman 2onsides 3quois 2ving 1seult
-2herwood 3mael 3tar 2lamist 2maili 7an 2ocrates 2raeli 7te 2sachar 1talian 2hunn 1vanov 2es 1zanagi 5mi 0jack
-4sonian 3obean 5i 6n 6te 3quard 2gannath 9a 3ganath 2hvey 3weh 2inist 2kobson 2maican 2nsen 6ist 3us 2p 3anese 3heth
-2rrell 2spers 2t 2van 5ese 2y 1effers 7onian 2hovah 2nner 2roboam 2spersen 3uit 2vons 2w 3ess 2zebel 1fk 1hvh
-1ihadist 2nnah 1nr 1ocasta 2ffre 2liet 4ot 3liet 3son 2nson 2plin 2rdanian 2tun 5n 2ule 2ve 2wett 1r 1udah 4s
-2ggernaut 3oslav 8ian 2ng 4ian 3ker 6s 3o 2piter 2ssieu 3tinian 2te 0ka 2bbalist 2chaturian 2fir 3ka 2hn 2iser
-2lapooia 5uya 3inin 3ka 4i 2ma 3ia 3puchean 2narese 3dinski 8y 3sa 5n 5s 3t 2rakalpak 3elian 3lfeldt 4off 3ok
-3savina 3tikeya 4tikeya 2shmiri 3site 3tler 2tari 2unda 2zak 5h 6stani 4n 1ean 3ton 4s 2b 3le 2chua 2kchi 3ule
-2llogg 3t 2ndrew 3nan 4elly 3tuckian 3yan 5ta 2okuk 2pler 2rensky 3n 3ouac 2ttering 2ynes 6ian 1hachaturian 3lka 5ha
-3ma 3nty 2edive 3pera 2irghiz 2mer 2omeini 2rushchev 2ufu 1i 2chai 3kapoo 2erkegaard 2liwa 5i 3roy 2ngmaker 3sey
-2owa 2pling 2rchhoff 5ner 3ghiz 4iz 2shar 3singer 2tchener 2wi 1lansman 3proth 2ee 3ist 2imt 3nefelter 2opstock 3tho
-2uxer 1oasati 2estler 2lam 2mi 2ngfuze 3oe 4ye 2opmans 2rda 3e 4an 3zybski 2sciusko 7zko 2ta 4r 2ussevitzky 1p
-1rasner 3ut 5head 2ebs 3isler 2ishna 2oeber 3necker 3potkin 2uger 3pp 1shatriya 1uhn 2i 3per 2rd 3osawa 2san 2tuzov
-2waiti 2znets 1wakiutl 3nnon 1yd 0labourite 3rouste 2chaise 4esis 3onian 2ertes 2fayette 3fite 3itte 2ius 2kota
-2maist 4rck 7ian 2ncastrian 3dau 4owska 4steiner 3ey 3ge 4muir 4obard 4try 2o 3coon 3tian 2place 3p 4lander 2rdner
-3ousse 2salle 3so 2tin 5ist 5o 3ona 3robe 3vian 2uder 3ghton 3rentius 2voisier 2zarus 1bj 1eacock 3dbelly 3key 3r 4y
-2banese 2dbetter 2euwenhoek 2ger 3ionnaire 2har 2ibnitz 6z 2maitre 3mon 2ontief 2rmontov 3ner 2sbian 3seps 4ing 2to
-2uwenhoek 2vantine 3ite 1iberian 3ra 3yan 2chtenstein 2echtensteiner 2lith 4uokalani 3liputian 2ncoln 3d 4bergh
-3naeus 2pchitz 3mann 3pi 4mann 3scomb 2r 2ster 3zt 2thuanian 3tre 2vermore 5pudlian 3ingstone 3onian 3y 1lud 2yr
-1obachevsky 2cke 2eb 3we 4i 2gos 2mbard 2ndon 6er 3gfellow 2os 2rca 3entz 5z 3re 2thario 2uisianan 8ian 2velace 5l
-2well 3lander 3ry 2yola 2zier 1pn 1uba 4vitcher 3itsch 2ce 3retius 3ullus 5us 2ddite 2gh 3osi 2lli 4y 2nt 2theran
-3yens 2xembourger 6urger 1yly 2sander 3enko 3imachus 4ppus 2tton 0macarthur 4ulay 3beth 3dowell 3edonian 3gregor 3h
-4iavelli 9lian 3kem 5nzie 3leish 5od 2dagascan 2eterlinck 2gellan 3inot 3ritte 3yar 2ha 4n 4yanist 3dist 3ican 3ler
-3omet 4und 3ratta 2idu 3ler 4lol 3monides 3ner 4tenon 3tland 2kataimeshekiakiak 2lachi 7as 4mud 4wian 4y 5an 5sian
-3divan 6ian 3ebranche 4cite 4vich 3ian 4nowski 3larme 4on 3ory 3pighi 3raux 3tese 4hus 7ian 4o 2m 3mon 2nannan
-4wydan 7dan 3chu 4unian 3daean 4ean 5la 6brot 6shtam 7tam 3et 3ichaean 6ean 7e 3sart 4field 4i 4on 3tegna 5ll 3zoni
-2o 3ist 2quis 6ard 2ra 4co 4t 5ha 3ceau 4oni 4use 3duk 3icopa 4ni 5o 3koff 5v 6a 3lowe 3quand 5ette 5is 3rano 3s
-4tan 3ti 5an 3ut 3vell 3x 4ist 3ylander 2sefield 3orete 5ite 3sachuset 9etts 5soit 4enet 4ine 4orete 3ters 2tisse
-3oaka 3tole 2ugham 3ldin 3passant 3riac 5tanian 6ian 4ois 3ser 2ximian 2ya 4kovski 4n 2zzini 1ccauley 3ullers 2graw
-3uffey 2kim 4nley 2luhan 2master 1d 1ead 4e 3ny 2dawar 3ea 3usa 2gaera 2ir 3ssner 3tner 2lanchthon 3chite 3kite 3lon
+2stercian 1laudius 4sewitz 2eanthes 3menceau 6s 3opatra 2inton 3o 3ve 2otho 3vis 2ytemnestra 1nut 1o 2ca 3himi 5se
+3kcroft 4ney 3opa 6h 3teau 3us 2dy 2han 3n 2leridge 3ombian 4radan 4ssian 3umbus 2manche 3enius 3stock 3te 2ndorcet
+3fucian 9ist 7us 3golese 4regationalist 6ve 3necticuter 3oy 3stantine 3tra 3verso 2olidge 2pernicus 3land 4ey 3t
+2rday 4oba 3elli 3inthian 3neille 5ll 4husker 4ishman 7woman 4wallis 3ot 3reggio 3tes 2ssack 3tanoan 2ue 3lomb
+3perin 3rbet 3steau 2wper 1pa 1raigie 2ee 3ole 4n 3tan 2ichton 4k 3spin 3us 2oat 5ian 3ckett 3esus 3hn 3mwell 3nus
+4yn 3okes 3use 2usader 1uban 2lbertson 2mberland 2pid 2rie 3rier 3tiss 2shing 3ter 2vier 1ybele 2clops 2mry 2newulf
+3wulf 2prian 5ot 7e 2ril 3us 2therea 1zech 5oslovak 9vakian 3rny 0da 2edal 6us 2gan 3da 3on 3uerre 2imler 2kota 2li
+3matian 2mascene 3galnunna 3kina 3ocles 2ne 3te 4on 3u 2rdan 6ian 6us 3row 3winian 2umier 2vys 2wes 2yan 1ci 1ebs
+3ussy 2catur 3ius 2ere 2foe 2kker 2lacroix 4ware 8an 7ian 3bruck 3ibes 4lah 4us 4verer 3orme 2meter 3ille 3ocritus
+4gorgon 4sthenes 3psey 2rain 2scartes 3poina 2vi 2war 1harma 2egiha 1iaghilev 3s 2ckinson 2derot 3o 3rikson 2egueno
+3sel 3trich 2maggio 2ndymene 3esen 2ocletian 3genes 3nysius 6us 3phantus 3r 2rac 2sney 3raeli 2x 1jiboutian 1odgson
+2lby 2minican 4tian 2nar 4tello 5ist 5us 3izetti 3kin 3ne 2olittle 2ppler 2rian 2stoevski 9y 5yevsky 2uglass 2wding
+4y 3land 1p 1r 2aco 4ula 3vidian 2eiser 3yfus 2uid 3se 3ze 2yden 1ubliner 2champ 2fy 2kas 2lles 2mas 3uzi 2nkard 4er
+2rant 6e 3er 3ga 3kheim 3rell 2se 2tch 5man 2valier 1vorak 1yaus 0ea 2dwig 2mes 2rhart 2stman 1bionite 1ccles 2khart
+2uadoran 7ian 1ddington 2erle 2ison 2o 2wardian 3y 1gbert 2levsky 2yptian 5ologist 1hrenberg 3lich 1ichmann 2ffel
+2jkman 2nstein 3thoven 2senhower 5staedt 7ein 1kman 1lectra 2gar 2iot 3zabethan 2lington 3sworth 1mile 2pedocles
+1ndecott 3icott 2esco 2gels 3lishman 7woman 2ki 4du 2lil 2uki 1olian 2s 1phesian 2ictetus 4urus 3metheus 3scopalian
+2ona 2stein 1rasmus 3to 5sthenes 2ebus 3shkigal 8el 2ie 3nyes 3s 3trean 2lenmeyer 2nst 2os 1saki 3u 2kimo 2q 3uimau
+5re 2selen 4ne 1thelbert 5red 3iopian 2onian 2ruscan 1uclid 2ler 2menides 2phrosyne 2rafrican 4sian 3ipides 3opean
+3yale 4dice 2sebius 3tachio 2terpe 1venk 5i 3rs 1we 3nki 1xcellency 1yck 2eish 2senck 1zechiel 3kias 5el 0faberge
+3ian 2fnir 2gin 2hd 3renheit 2irbanks 3sal 2lkner 3la 4opio 7us 5t 3staff 2raday 3ragut 3si 2therhood 3ima 6h
+2untleroy 4us 3st 5us 3ve 2wkes 1dr 1echner 2d 3eralist 2llata 4ini 2nrir 2rber 3dinand 3mat 4i 2ynman 1iedler 2jian
+2lipino 3lmore 2rth 1laminius 3ubert 2inders 2orentine 5y 4idian 5o 4y 1o 2mor 5ian 2nda 3tanne 4eyn 2rester 3seti
+3tuna 2ucault 3rier 1ragonard 3nce 5iscan 5k 5ophil 9le 8obe 4kenstein 3zer 2eemason 3mont 3nchman 6woman 3snel 3ud
+5ian 3y 4a 4ja 4r 2ick 3edan 3gg 5a 3sch 4ian 2obisher 3ebel 1uchs 2la 4h 4ni 3be 4right 2nk 2rnivall 0gabonese 4r
+5iau 2daba 2ea 2insborough 3seric 3us 2lahad 4tea 5ian 3braith 3en 3ilaean 5ean 6o 3laudet 3ois 3sworthy 3ton 3vani
+2mbian 3ow 2napati 3dhi 3esa 5h 6a 3ymede 2rbo 3diner 3field 3gantua 3ibaldi 3nier 3rick 3uda 2skell 3par 2tling
+2udi 3guin 3l 3ri 3tama 2wain 1e 2b 2hrig 2iger 3sel 2mini 2net 4van 3oese 3seric 2ordie 4gian 2raint 3bert 3man
+6ist 3onimo 3shwin 3yon 2sell 3ner 1hanian 1iacometti 2bbon 3raltarian 5n 2de 2elgud 2lgamesh 6ish 3lette 3man 4er
+2otto 2psy 2rard 4udoux 3ondin 7st 3ru 2sh 1jellerup 1ladstone 3swegian 2endower 2inka 2uck 1nostic 1oddard 3el
+3head 3iva 3unov 2ebbels 3ring 3thals 5e 2gh 3ol 2ldberg 4ing 4man 6rk 4oni 4wyn 3gi 3iath 2mbrowicz 3pers 2ncourt
+3d 3gora 6ist 3ne 2odyear 3fy 2pher 2rdimer 5us 3gas 4on 3ing 3ki 4y 2th 2udy 3nod 2ya 1p 1raecophile 3hame 3inger
+3ppelli 2ecian 4o 3ek 4ley 4nberg 3nadian 3sham 2ieg 3mm 3s 2omyko 3pius 3tius 3ucho 1uarani 4neri 8us 5ieri
+3temalan 2enevere 2ggenheim 2inea 6n 5vere 4ness 2jarati 3erati 2la 3liver 2rkha 2stavus 2tenberg 2yanese 1wydion 3n
+4n 1ynne 2psy 2wn 0habakkuk 3er 2chiman 2des 3rian 2eckel 2ggai 2ida 3tian 2kka 2lchidhoma 4yon 3dane 3evy 3ley 3s
+2man 3marskjold 4erstein 5tt 4urabi 7pi 3sun 2ndel 3nibal 3overian 3uman 2refoot 3greaves 3ijan 3low 3msworth 3po 4y
+3riman 4od 3te 3vard 2sdrubal 3ek 3id 3sam 4el 4id 2thaway 2usa 4sa 2vasupai 2waiian 3kyns 3orth 3thorne 2ydn 3ek
+3wood 2zlitt 1earst 3viside 2bbel 3e 3raist 4ew 2cate 3ht 2gel 5ian 2idegger 3mdal 7l 8r 3nlein 4z 3senberg 2l 3ios
+3lene 5r 4man 3mholtz 3oise 2ming 6way 3minge 2pburn 3haestus 5istos 3worth 2racles 6itus 4kles 3bart 3cules 6ius
+3der 3ero 3mann 5phroditus 4es 3od 5otus 4n 3r 4ick 3schel 4hey 3tha 4z 3zberg 2siod 3perides 3se 3tia 2vesy
+2yerdahl 3rovsky 3se 3ward 2zekiah 1iawatha 2ckock 2datsa 2eronymus 2gginson 3hlander 2lbert 3debrand 3lel 2mmler
+2nayanist 3demith 5nburg 4oo 4u 5stani 2pparchus 4ocrates 2rohito 3schfeld 6sprung 2spanic 2tchcock 5ings 6ti 3ler
+3tite 1mong 1oagland 2bbes 2der 3gkin 3r 3ur 2enir 2ffa 4mann 8sthal 2garth 3g 2ka 4n 3usai 2lbein 3lander 4erith
+3ofernes 2nduran 3egger 2oke 5r 3sier 2pi 3kinson 2rney 3owitz 3ta 3us 2sea 2tei 3h 4r 3spur 2udini 3ghton 3sman
+3yhnhnm 2wells 2yle 1rolf 1ualapai 4pai 2bble 2ggins 3uenot 2mboldt 3e 3perdinck 2n 3garian 3kpapa 3tington 2pa 2rok
+2s 3s 4erl 4ite 3ton 2tton 3u 2xley 2ygens 1yades 2dra 2geia 2men 2patia 3erborean 5ion 3nos 0iago 2petus 1berian 4t
+2rahim 2sen 1carus 2elander 1dahoan 1gbo 2igi 2natius 1khanaton 1llinois 8an 1nanna 2ca 4n 2dian 6an 3onesian 3ra
+2ger 5man 3res 4ian 2jun 2uit 1o 2nesco 3ian 2wa 4n 4y 1phigenia 1raki 3ni 5an 3qi 2elander 3naeus 2ish 5man 5woman
+2onsides 3quois 2ving 1sabella 2eult 2herwood 3mael 3tar 2lamist 2maili 7an 2ocrates 3lde 2raeli 7te 2sachar 1talian
+2hunn 1vanov 2es 1zanagi 5mi 0jack 4sonian 3obean 5i 6n 6te 3quard 2gannath 9a 3ganath 2hvey 3weh 2inist 2kobson
+2maican 2nsen 6ist 3us 2p 3anese 3heth 2rrell 2spers 2t 2van 5ese 2y 1effers 7onian 2hovah 2nner 2roboam 2spersen
+3uit 2vons 2w 3ess 2zebel 1fk 1hvh 1ihadist 2nnah 1nr 1oachim 2casta 2ffre 2liet 4ot 3liet 3son 2nah 3son 2plin
+2rdanian 2sephus 2tun 5n 2ule 2ve 2wett 1r 1udah 4s 2ggernaut 3oslav 8ian 2ng 4ian 3ker 6s 3o 2piter 2ssieu 3tinian
+2te 2venal 0ka 2bbalist 2chaturian 2fir 3ka 2hn 2iser 2lapooia 5uya 3inin 3ka 4i 2ma 3ia 3puchean 2narese 3dinski 8y
+3sa 5n 5s 3t 2rakalpak 3elian 3lfeldt 4off 3ok 3savina 3tikeya 4tikeya 2shmiri 3site 3tler 2tari 2unda 2zak 5h
+6stani 4n 1ean 3ton 4s 2b 3le 2chua 2kchi 3ule 2llogg 3t 2ndrew 3nan 4elly 3tuckian 3yan 5ta 2okuk 2pler 2rensky 3n
+3ouac 2ttering 2ynes 6ian 1hachaturian 3lka 5ha 3ma 3nty 2edive 3pera 2irghiz 2mer 2omeini 2rushchev 2ufu 1i 2chai
+3kapoo 2erkegaard 2liwa 5i 3roy 2ngmaker 3sey 2owa 2pling 2rchhoff 5ner 3ghiz 4iz 2shar 3singer 2tchener 2wi
+1lansman 3proth 2ee 3ist 2imt 3nefelter 2opstock 3tho 2uxer 1oasati 2estler 2lam 2mi 2ngfuze 3oe 4ye 2opmans 2rda 3e
+4an 3zybski 2sciusko 7zko 2ta 4r 2ussevitzky 1p 1rasner 3ut 5head 2ebs 3isler 2ishna 2oeber 3necker 3potkin 2uger
+3pp 1shatriya 1uhn 2i 3per 2rd 3osawa 2san 2tuzov 2waiti 2znets 1wakiutl 3nnon 1yd 0laban 3ourite 3rouste 2chaise
+4esis 3onian 2ertes 2fayette 3fite 3itte 2ius 2kota 3shmi 2maist 4rck 7ian 2ncastrian 4elot 3dau 4owska 4steiner 3ey
+3ge 4muir 4obard 4try 2o 3coon 3tian 2place 3p 4lander 2rdner 3ousse 2salle 3so 2tin 5ist 5o 3ona 3robe 3vian 2uder
+3ghton 3rens 6tius 2voisier 2zarus 1bj 1eacock 3dbelly 3key 3nder 3r 4y 2banese 2dbetter 2euwenhoek 2ger 3ionnaire
+2har 2ibnitz 6z 3gh 2maitre 3mon 2nard 3in 2onidas 4tief 2rmontov 3ner 2sbian 3seps 4ing 2to 2uwenhoek 2vantine 3ite
+1ibby 3erian 3ra 3yan 2chtenstein 2echtensteiner 2lith 4uokalani 3liputian 2ncoln 3d 4bergh 3naeus 2pchitz 3mann 3pi
+4mann 3scomb 2r 2ster 3zt 2thuanian 3tre 2vermore 5pudlian 3ingstone 3onian 3y 1lud 2yr 1obachevsky 2cke 2eb 3we 4i
+2gos 2lita 2mbard 2ndon 6er 3gfellow 2os 2rca 3elei 4ntz 5z 3re 2thario 2uisianan 8ian 2velace 5l 2well 3lander 3ry
+2yola 2zier 1pn 1uba 4vitcher 3itsch 2ce 3retius 3ullus 5us 2ddite 2gh 3osi 2lli 4y 2nt 2theran 3yens 2xembourger
+6urger 1yly 2sander 3enko 3imachus 4ppus 2tton 0macarthur 4ulay 3beth 3dowell 3edonian 3gregor 3h 4iavelli 9lian
+3kem 5nzie 3leish 5od 2dagascan 3onna 2eterlinck 2gellan 3inot 3ritte 3yar 2ha 4n 4yanist 3di 5st 3ican 3ler 3omet
+4und 3ratta 2idu 3ler 4lol 3monides 3ner 4tenon 3tland 2kataimeshekiakiak 2lachi 7as 4mud 4wian 4y 5an 5sian 3divan
+6ian 3ebranche 4cite 4vich 3ian 4nowski 3larme 4on 3ory 3pighi 3raux 3tese 4hus 7ian 4o 2m 3mon 2nannan 4wydan 7dan
+3chu 4unian 3daean 4ean 5la 6brot 6shtam 7tam 3et 3ichaean 6ean 7e 3sart 4field 4i 4on 3tegna 5ll 3zoni 2o 3ist
+2quis 6ard 2ra 4co 4t 5ha 3ceau 4iano 4oni 4use 3duk 3icopa 4ni 5o 3koff 5v 6a 3lowe 3quand 5ette 5is 3rano 3s 4tan
+3ti 5an 3ut 3vell 3x 4ist 3ylander 2sefield 3orete 5ite 3sachuset 9etts 5soit 4enet 4ine 4orete 3ters 2tisse 3oaka
+3tole 2ugham 3ldin 3passant 3riac 5tanian 6ian 4ois 3ser 2ximian 2ya 4kovski 4n 2zzini 1ccauley 3ullers 2graw 3uffey
+2kim 4nley 2luhan 2master 1d 1ead 4e 3ny 2dawar 3ea 3usa 2gaera 2ir 3ssner 3tner 2lanchthon 3chior 6te 3kite 3lon
 3pomene 3ville 2nander 3cken 3del 6eev 7yev 6ian 6sohn 7sohn 3elaus 3iere 3ninger 4onite 3ominee 7i 4tti 3shevik
-3uhin 2phistopheles 2rcator 4ouri 3edith 3genthaler 3man 3odach 4vingian 3ton 2smer 3oamerican 3siah 2tchnikoff 9v
-3hodist 4uselah 3is 3ternich 2xican 7o 2yerbeer 5hof 1iami 3o 2cawber 3heas 5lson 5ner 4igander 3mac 2das 2kmaq
-2lady 4nese 3haud 3lais 5y 4et 4ikan 3ne 3quetoast 3tiades 2niconju 3kowski 3nesotan 5wit 3oan 4s 4taur 3uit 4teman
-2rabeau 3o 2ssissippian 4ouri 8an 2tchum 3ford 3hra 6ist 6s 5idates 3ra 3terrand 2wok 1nemosyne 1obius 2digliani
-2ghul 3ul 2hammad 6edan 4ve 4wk 3ican 3orovicic 2irae 5i 2jave 2lech 3iere 3lah 3nar 3och 4tov 2mmsen 3os 3us 2n
-3acan 3drian 3egasque 4t 3gol 6ian 6oid 3net 3od 4phthalmos 6ysite 3sieur 5gnor 3tagu 5igne 5nan 4espan 6quieu 6sori
-5verdi 5z 4fort 4golfier 4serratian 2onie 3r 2rdva 5in 7ian 3ley 3mon 3o 4ccan 3pheus 3rigan 6u 3s 3timer 2sander
-3lem 2therwell 3t 2untie 3ssorgsky 2zambican 4rt 1p 1ugwump 2hammadan 6edan 2ir 2lla 5h 4er 2nchausen 5hausen 3ro
-2rillo 3row 2scovite 3ial 3khogean 4ogean 7e 3lim 6ah 3set 4olini 5rgsky 2tsuhito 2ybridge 1vp 1ycenaen 2litta 2rdal
-3midon 0nabokov 3u 2huatl 4m 2ismith 2mibian 3mu 3tar 6u 2nak 3na 3sen 3ticoke 2pier 2rcissus 2sser 3t 2tta 2uruan
-2vaho 4jo 2zarene 3imova 1eapolitan 2bo 3raskan 3uchadnezzar 8rezzar 2fertiti 2gress 2hru 2oplatonist 4olitan
-2palese 5i 3hthys 3tune 2reid 4us 3gal 3nst 3o 3thus 3uda 3va 4i 2stor 6ian 7us 2therlander 2umann 2vadan 3elson
-2wcomb 3tonian 2y 1ganasan 1ibelung 2caraguan 3olson 2ebuhr 3tzsche 2gerian 6en 2jinsky 2ke 2lsson 2mby 3itz 3rod
-2ngal 4irsu 5shzida 3hursag 3ib 4gi 3kharsag 5ursag 3too 4u 3urta 2obe 2pponese 2sei 1jord 4th 1obel 5ist 2c 2ether
-2guchi 2otka 2rn 3rish 3se 5man 3therner 5man 5rop 3wegian 2stradamus 2x 2yes 1p 1ubian 2ffield 2midian 2sku 1yx
-0oakley 1berson 1ccam 3idental 2eanid 5us 2hs 2kham 1dets 2in 2o 3acer 3vacar 5kar 2ysseus 1edipus 2ngus 2rsted
-1ffenbach 2o 1galala 2den 2lala 1hioan 2m 1jibwa 6y 1ken 4fuss 2lahoman 1ldfield 2mec 3sted 2ympian 1maha 3ni 1neida
-2ondaga 2sager 1ort 1pel 2penheimer 2s 1rangeman 2cus 3zy 2ead 3gonian 3stes 2ff 2iental 3gen 3on 3ya 2leanist
-2mandy 4zd 3uzd 2pheus 2well 1sage 2can 2iris 2manli 2trogoth 3wald 3yak 1thello 3o 2oe 2tawa 3oman 1uranos 1vid
-1xonian 0paderewski 3re 2ganini 3et 2hlavi 4evi 2ine 3ute 2kistani 2lestinian 6rina 3grave 3ladio 5s 2mlico 2nacea
-4manian 3dora 3gloss 3jabi 3ofsky 3taloon 2puan 2racelsus 5lete 4guayan 4shurama 3cae 3eto 3is 5ian 6enne 3janya
-3kinson 3liamentarian 3menides 3nell 3r 3see 4i 3thian 3vati 2shtoon 5un 3iphae 3samaquody 3ternak 5ur 2terson 3han
-3on 3roclus 3win 2uling 2vlov 6a 2wnee 2xton 1cp 1eabody 3ry 2gasus 2i 3rce 2lagius 3eus 2nn 4sylvanian 3obscot
-3tecostal 9alist 3utian 2pin 3ys 2ricles 4patetic 3on 3sephone 5us 4hing 4ian 3utz 4vian 2trarca 7h 4onius 1haethon
-3raoh 4isee 2eidias 2idias 3lemon 4ippian 5stine 3ntias 3z 2oebus 4nician 3tius 2rygian 1i 2af 3get 2casso 3kford
-2gmy 2late 2ma 2ncus 3dar 2randello 2sces 3ton 2tman 3ot 3t 2ute 2zarro 1lanck 3to 5nist 3utus 2eiades 2iny 2otinus
-2utarch 4o 1m 1o 2cahontas 2e 2llock 3o 3ycarp 4hymnia 4nesian 2mo 3padour 4ey 2nca 3ka 3s 4elle 3tiac 4os 2pper
-2rtuguese 2seidon 3timpressionist 2tawatomi 3emkin 3yokin 2ulenc 3ssin 2w 3hatan 3ys 1raetorian 3japati 3xiteles
-2esbyterian 3tender 2iam 4pus 3estley 2ocrustes 3khorov 4ofiev 3metheus 3serpina 9e 3testant 5us 3udhon 4st 2ussian
-1tah 2olemy 1uccini 2eblo 2gin 2litzer 2njabi 2rcell 3itan 3kinje 2sey 3han 4kin 4tun 1ygmalion 4y 2le 2rrhus
-2thagoras 4ia 6s 5us 4oness 0qatari 1uapaw 2ebecois 3chua 3tzalcoatl 2iche 3ne 0ra 2belais 2chmaninoff 9ov 3ine
-2dhakrishnan 2ffles 2hu 2jpoot 4ut 2legh 4igh 2ma 4chandra 3eau 4ses 5ses 3man 3ses 2nd 3ger 2sk 4olnikov 3putin 3ta
-5farian 2ttigan 2vel 2yleigh 1e 2agan 3ltor 3per 3umur 2b 2deemer 3skin 2giomontanus 2hnquist 2ich 5stein 3ter 2noir
+3uhin 2phistopheles 2rcator 4ouri 3edith 3genthaler 3lin 3man 3odach 4vingian 3ton 2smer 3oamerican 3siah 2tchnikoff
+9v 3hodist 4uselah 3is 3ternich 2xican 7o 2yerbeer 5hof 1iami 3o 2cawber 3heas 5langelo 6son 5ner 4igander 3mac 2das
+2kmaq 2lady 4nese 3haud 3lais 5y 4et 4ikan 3ne 3quetoast 3tiades 2mir 2niconju 3kowski 3nesotan 5wit 3oan 4s 4taur
+3uit 4teman 2rabeau 3o 2ssissippian 4ouri 8an 2tchum 3ford 3hra 6ist 6s 5idates 3ra 3terrand 2wok 1nemosyne 1obius
+2digliani 2ghul 3ul 2hammad 6ed 8an 4ve 4wk 3ican 3orovicic 2irae 5i 2jave 2lech 3iere 3lah 3nar 3och 4tov 2mmsen
+3os 3us 2n 3acan 3drian 3egasque 4t 3gol 6ian 6oid 3net 3od 4phthalmos 6ysite 3sieur 5gnor 3tagu 5igne 5nan 4espan
+6quieu 6sori 5verdi 5z 4fort 4golfier 4serratian 2onie 3r 2rdva 5in 7ian 3ley 3mon 3o 4ccan 3pheus 3rigan 6u 3s
+3timer 2sander 3lem 2therwell 3t 2untie 3ssorgsky 2zambican 4rt 1p 1ugwump 2hammad 8an 6edan 2ir 2lla 5h 4er
+2nchausen 5hausen 3ro 2rdoch 3illo 3row 2scovite 3ial 3khogean 4ogean 7e 3lim 6ah 3set 4olini 5rgsky 2tsuhito
+2ybridge 1vp 1ycenaen 2litta 2rdal 3midon 0nabokov 3u 2huatl 4m 2ismith 2mibian 3mu 3tar 6u 2nak 3na 3sen 3ticoke
+2pier 3oleon 2rcissus 2sser 3t 2tta 2uruan 2vaho 4jo 2zarene 3imova 1eapolitan 2bo 3raskan 3uchadnezzar 8rezzar
+2fertiti 2gress 2hru 2oplatonist 4olitan 2palese 5i 3hthys 3tune 2reid 4us 3gal 3nst 3o 3thus 3uda 3va 4i 2ssie 3tor
+6ian 7us 2therlander 2umann 2vadan 3elson 2wcomb 3tonian 2y 1ganasan 1ibelung 2caraguan 3olson 2ebuhr 3tzsche
+2gerian 6en 2jinsky 2ke 2lsson 2mby 3itz 3rod 2ngal 4irsu 5shzida 3hursag 3ib 4gi 3kharsag 5ursag 3too 4u 3urta 2obe
+2pponese 2sei 1jord 4th 1obel 5ist 2c 2ether 2guchi 2otka 2rn 3rish 3se 5man 3therner 5man 5rop 3wegian 2stradamus
+2x 2yes 1p 1ubian 2ffield 2midian 2sku 1yx 0oakley 1badiah 2erson 1ccam 3idental 2eanid 5us 2hs 2kham 2tavian 1dets
+2in 2o 3acer 3vacar 5kar 2ysseus 1edipus 2ngus 2rsted 1ffenbach 2o 1galala 2den 2lala 1hioan 2m 1jibwa 6y 1ken 4fuss
+2lahoman 1ldfield 2ivier 2mec 3sted 2ympian 1maha 3ni 1neida 2ondaga 2sager 1ort 1pel 2penheimer 2s 1rangeman 2cus
+3zy 2ead 3gonian 3stes 2ff 2iental 3gen 3on 3ya 2leanist 2mandy 4zd 3uzd 2pheus 2well 1sage 2can 2iris 2manli
+2trogoth 3wald 3yak 1thello 3o 2oe 2tawa 3oman 1uranos 1vid 1xonian 0paddy 3erewski 3re 2ganini 3et 2hlavi 4evi 2ine
+3ute 2kistani 2lestinian 6rina 3grave 3ladio 5s 2mlico 2nacea 4manian 3dora 3gloss 3ini 3jabi 3ofsky 3taloon 2puan
+2racelsus 5lete 4guayan 4shurama 3cae 3eto 3is 5ian 6enne 3janya 3kinson 3liamentarian 3menides 3nell 3r 3see 4i
+3thian 3vati 2scal 3htoon 5un 3iphae 3samaquody 3ternak 5ur 2terson 3han 3on 3roclus 3win 2uli 5ng 2vlov 6a 2wnee
+2xton 1cp 1eabody 3ry 2gasus 2i 3rce 2lagius 3eus 2nn 4sylvanian 3obscot 3tecostal 9alist 3utian 2pin 3ys 2ricles
+4patetic 3on 3sephone 5us 4hing 4ian 3utz 4vian 2trarca 7h 4onius 1haethon 3raoh 4isee 2eidias 2idias 3lemon 4ippian
+5stine 3ntias 3z 2oebe 5us 4nician 3tius 2rygian 1i 2af 3get 2casso 3kford 2errot 2gmy 2late 2ma 2ncus 3dar
+2randello 2sces 3ton 2tman 3ot 3t 2ute 2zarro 1lanck 3to 5nist 3utus 2eiades 2iny 2otinus 2utarch 4o 1m 1o 2cahontas
+2e 2llock 3o 3ycarp 4hymnia 4nesian 2mo 3padour 4ey 2nca 3ka 3s 4elle 3tiac 4os 4us 2pper 2rtuguese 2seidon
+3timpressionist 2tawatomi 3emkin 3yokin 2ulenc 3ssin 2w 3hatan 3ys 1raetorian 3japati 3xiteles 2esbyterian 3tender
+2iam 4pus 3estley 2ocrustes 3khorov 4ofiev 3metheus 3serpina 9e 3testant 5us 3udhon 4st 2ussian 1tah 2olemy 1uccini
+2eblo 2gin 2litzer 2njabi 2rcell 3itan 3kinje 2sey 3han 4kin 4tun 1ygmalion 4y 2le 2rrhus 2thagoras 4ia 6s 5us
+4oness 0qatari 1uapaw 2ebecois 3chua 3tzalcoatl 2iche 3ncy 4e 0ra 2belais 2chmaninoff 9ov 3ine 2dhakrishnan 2ffles
+2hu 2jpoot 4ut 2legh 4igh 2ma 4chandra 3eau 4ses 5ses 3man 3ses 2nd 3ger 2sk 4olnikov 3putin 3ta 5farian 2ttigan
+2vel 2yleigh 1e 2agan 3ltor 3per 3umur 2b 2deemer 3skin 2giomontanus 2hnquist 2ich 5stein 3ter 2mbrandt 3us 2noir
 2spighi 1hadamanthus 2ibhus 3ne 1ibhus 2chelieu 3kenbacker 4over 2emann 3sman 2ff 4ian 2lke 2mbaud 2ngling
-2ttenhouse 3z 1n 1obeson 5pierre 2chambeau 3kefeller 4ingham 4well 2din 2ebling 3ntgen 2get 2mani 6an 5off 6v 5y
-3berg 3many 4el 2ntgen 2sicrucian 3setti 4ini 3tand 2tarian 3hko 4schild 2undhead 3s 4seau 2yalist 1ubens 3instein
-2manian 3pelstiltskin 2ndstedt 3yon 2ritanian 2skin 3sian 1wandan 1yukyuan 0saame 4i 3rinen 2bahan 3batarian 2c
-3agawea 4jawea 3co 2dat 3ducee 3e 2gittarius 2haptin 8o 2kharov 3i 3ti 2ladin 3ian 4nger 4sh 3k 3macis 3vadoran 8ean
-8ian 2maritan 3i 3nite 3oan 4yed 3son 2ndburg 3ger 3tee 2pir 3pho 2racen 4svati 4wakian 4zen 3dinian 3noff 3oyan
-3panitu 4edon 3tre 2squatch 3senach 2tan 5ist 3chmo 3ie 3urn 2udi 3k 3ssure 2vara 3iour 4tar 3onarola 4yard 2x 3e
-3on 2yers 1candinavian 3ramouch 9he 4face 2heele 3iaparelli 4ller 3leiden 5singer 4iemann 3nabel 3oenberg 4nbein 7rg
-4olcraft 6man 4penhauer 3rodinger 3ubert 4lz 4mann 5peter 3wann 4eitzer 2ipio 2orpio 7n 3tchman 6woman 4sman 5woman
-3user 2po 2riabin 4pps 2ylla 3thian 1eaborg 2eger 2gal 3ovia 2khet 2lcraig 3ene 4ucus 3kirk 4up 3znick 2minole 4te
-2neca 4felder 4galese 3hor 3nacherib 4ett 2phardi 2quoya 7h 2rb 4ian 3kin 3ra 2th 3on 2urat 2ward 2ychellois 1hah
-4aptian 4n 3ker 5speare 9rean 9rian 4spere 4ti 6st 3mash 3nkar 3pley 3vian 3wnee 2em 3ridan 4pa 4rington 4wood
-3vchenko 2iite 3ntoist 3rer 3va 5ist 2ockley 3shone 7i 4takovich 2udra 3te 2ylock 1ibelius 4rian 2cilian 2ddhartha
-4ons 2emens 2hasapa 2kh 3orsky 2lenus 3vanus 2menon 2natra 3bad 3dhi 3gaporean 4halese 3halese 3ologist 2ouan 4x
-2queiros 2ren 2syphus 2tter 3well 2va 1kagit 3nda 2eat 2innerian 1lav 2ovak 4ene 6ian 1metana 2ollett 2sgt 2uts
-1nead 3llen 2oopy 1ocinian 5us 3rates 2l 3vay 3zhenitsyn 2ma 4li 6an 2phist 4ocles 5nias 2rbian 3ensen 2tho 2ufflot
-3sa 3therner 6y 4ine 1pallanzani 3niard 5sh 3rtan 2eer 3ke 3nder 4gler 4ser 3rry 2hinx 2illane 3noza 2ock 3de 1tael
-3lin 6ist 3ndish 4ford 4islavsky 2een 3ffens 3ichen 4nbeck 7rg 5er 5man 6etz 5way 3ller 3ndhal 4gel 4tor 3rne 4ope
-3uben 2heno 2ieglitz 3lwell 2ockton 3ker 4owski 3pes 3we 2rachey 4divari 9ius 4sberg 4uss 4vinsky 3indberg 3oheim
-2ubbs 3yvesant 2yron 1uckling 2danese 3ra 2fi 2harto 2karno 2lla 4y 2matran 3erian 3ner 2nday 3ni 5te 2rya 1vedberg
-3ngali 3rdrup 1wammerdam 3zi 2edenborg 2inburne 3ss 1ydenham 2lvanus 2monds 5s 2nge 2rian 1zell 0tacitus 2dzhik 2ft
-2galog 3ore 2hitian 2i 3wanese 2jik 2kelma 2lbot 3lchief 4eyrand 4is 2mburlaine 3erlane 3il 3m 4uz 2ncred 3dy 3ey
-3ge 4uy 3talus 4rist 3zanian 2o 3ist 3s 2ppan 2racahitian 4humara 3bell 3heel 3quin 7ius 3tar 4ufe 6fe 3zan 2shmit
-7um 3man 3so 2tar 3i 2urus 2wney 1chaikovsky 1easdale 2baldi 2cumseh 5tha 2lemann 3ler 4us 3ugu 2mplar 3ujin
-2nnessean 4iel 4yson 2rpsichore 3tullian 2sla 2thys 3on 2uton 6ist 2xan 1hackeray 3ddaeus 3i 3natos 3tcher 8ite
-2eban 3ia 3mis 6tocles 3odosius 4phrastus 3seus 4pis 4salian 7onian 3tis 2omson 3reau 4ndike 4pe 3th 2racian
-2ucydides 3nderer 3rber 1iamat 2berius 4tan 2epolo 2lden 3lich 2morese 3ur 2nbergen 3dal 6e 3toretto 2resias
-2siphone 2tan 5ess 5ia 3ian 2u 1lingit 1obagonian 3ey 3in 2cqueville 2da 2golese 2jo 2klas 2lkien 3stoy 3tec 2mbaugh
-2ngan 2rquemada 3ricelli 2scanini 2urette 2wnes 2ynbee 1ractarian 3descant 3jan 3ppist 3ubel 2evelyan 4ithick 2ilby
-4ling 3nidadian 5tarian 3stram 3ton 2ojan 3llope 3tsky 7ist 8te 2umbo 5ull 1simshian 2wana 1uareg 2bman 2chman 2dor
-2lly 3u 2ngus 6ic 3isian 3ker 3ney 2pi 2rcoman 3genev 4ot 3ing 3k 4i 4men 4oman 3pin 2scan 5rora 3saud 2tankhamen
-3elo 3si 1yche 2ke 2ndale 6l 2phoeus 5n 2rolean 3r 1zara 0ubermensch 1dmurt 1gandan 1hland 1ighur 3ur 1kranian
-1lanova 2fila 6s 2l 3r 1ma 1ndset 2iat 5e 3tarian 2termeyer 1pjohn 1ranus 2d 2ey 2iah 2th 2uguayan 1sbeg 4k 2has
+2ttenhouse 3z 1n 1obeson 5pierre 2chambeau 3kefeller 4ingham 4well 2din 2ebling 3ntgen 2get 2llo 2mani 6an 5off 6v
+5y 3berg 3eo 3many 4el 3ulus 2ntgen 2sicrucian 3setti 4ini 3tand 2tarian 3hko 4schild 2undhead 3s 4seau 2yalist
+1ubens 3instein 2dra 2manian 3pelstiltskin 2ndstedt 3yon 2pert 2ritanian 2skin 3sian 1wandan 1yukyuan 0saame 4i
+3rinen 2bahan 3batarian 3in 5e 2c 3agawea 4jawea 3co 2dat 3ducee 3e 2gittarius 2haptin 8o 2kharov 3i 3ti 2ladin 3ian
+4nger 4sh 3k 3macis 3ome 5on 3vadoran 8ean 8ian 2maritan 3i 3nite 3oan 4yed 3son 2ndburg 3ger 3ta 4ee 2pir 3pho
+2racen 4svati 4wakian 4zen 3dinian 3noff 3oyan 3panitu 4edon 3tre 2squatch 3senach 2tan 5ist 3chmo 3ie 3urn 2udi 3k
+3ssure 2vara 3iour 4tar 3onarola 4yard 2x 3e 3on 2yers 1candinavian 3ramouch 9he 4face 2heele 3iaparelli 4ller
+3leiden 5singer 4iemann 3nabel 3oenberg 4nbein 7rg 4olcraft 6man 4penhauer 3rodinger 3ubert 4lz 4mann 5peter 3wann
+4eitzer 2ipio 2orpio 7n 3tchman 6woman 4sman 5woman 3user 2po 2riabin 4pps 2ylla 3thian 1eaborg 2eger 2gal 3ovia
+2khet 2lcraig 3ene 4ucus 3kirk 4up 3znick 2minole 4te 2neca 4felder 4galese 3hor 3nacherib 4ett 2phardi 2quoya 7h
+2rb 4ian 3kin 3ra 2th 3on 2urat 2ward 2ychellois 1hah 4aptian 4n 3ker 5speare 9rean 9rian 4spere 4ti 6st 3mash 3nkar
+3pley 3sta 3vian 3wnee 2em 3ridan 4pa 4rington 4wood 3vchenko 2iite 3ntoist 3rer 3va 5ist 2ockley 3na 3shone 7i
+4takovich 2udra 3te 2ylock 1ibelius 4rian 2cilian 2ddhartha 4ons 2egfried 3mens 2gurd 3yn 2hasapa 2kh 3orsky 2lenus
+3vanus 2menon 4on 2natra 3bad 3dhi 3gaporean 4halese 3halese 3ologist 2ouan 4x 2queiros 2ren 2syphus 2tter 3well 2va
+1kagit 3nda 2eat 2innerian 2uld 1lav 2ovak 4ene 6ian 1metana 2ollett 2sgt 2uts 1nead 3llen 2oopy 1ocinian 5us 3rates
+2l 3vay 3zhenitsyn 2ma 4li 6an 2phist 4ocles 5nias 2rbian 3ensen 2tho 2ufflot 3sa 3therner 6y 4ine 1pallanzani
+3niard 5sh 3rtan 2eer 3ke 3nder 4gler 4ser 3rry 2hinx 2illane 3noza 2ock 3de 1tael 3lin 6ist 3ndish 4ford 4islavsky
+2een 3ffens 3ichen 4nbeck 7rg 5er 5man 6etz 5way 3ller 3ndhal 4gel 4tor 3rne 4ope 3uben 2heno 2ieglitz 3lwell
+2ockton 3ker 4owski 3pes 3we 2rachey 4divari 9ius 4sberg 4uss 4vinsky 3indberg 3oheim 2ubbs 3yvesant 2yron 1uckling
+2danese 3ra 2fi 2harto 2karno 2lla 4y 2matran 3erian 3ner 2nday 3ni 5te 2rya 1vedberg 3ngali 3rdrup 1wammerdam 3zi
+2edenborg 2inburne 3ss 1ydenham 2lvanus 2monds 5s 2nge 2rian 1zell 2ilard 0tacitus 2dzhik 2ft 2galog 3ore 2hitian 2i
+3wanese 2jik 2kelma 2lbot 3lchief 4eyrand 4is 2mburlaine 3erlane 3il 3m 4uz 2ncred 3dy 3ey 3ge 4uy 3talus 4rist
+3zanian 2o 3ist 3s 2ppan 2racahitian 4humara 3bell 3heel 3quin 7ius 3tar 4ufe 6fe 3zan 2shmit 7um 3man 3so 2tar 3i
+2urus 2wney 1chaikovsky 1easdale 2baldi 2cumseh 5tha 2lemann 3ler 4us 3ugu 2mplar 3ujin 2nnessean 4iel 4yson
+2rpsichore 3tullian 2sla 2thys 3on 2uton 6ist 2xan 1hackeray 3ddaeus 3i 3les 4ia 3natos 3tcher 8ite 2eban 3ia 3mis
+6tocles 3odosius 4phrastus 3seus 4pis 4salian 7onian 3tis 2omson 3reau 4ndike 4pe 3th 2racian 2ucydides 3nderer
+3rber 1iamat 2berius 4tan 2epolo 2lden 3lich 2morese 3ur 2nbergen 3dal 6e 3toretto 2resias 2siphone 2tan 5ess 5ia
+3ian 3us 2u 1lingit 1obagonian 3ey 3in 2cqueville 2da 2golese 2jo 2klas 2lkien 3stoy 3tec 2mbaugh 2ngan 2rquemada
+3ricelli 2scanini 2urette 2wnes 2ynbee 1ractarian 3descant 3jan 3ppist 3ubel 2evelyan 4ithick 2ilby 4ling 3nidadian
+5tarian 6y 3stan 5ram 3ton 2ojan 3llope 3tsky 7ist 8te 2uman 4bo 5ull 1simshian 2wana 1uareg 2bman 2chman 2dor 2lly
+3u 2ngus 6ic 3isian 3ker 3ney 2pi 2rcoman 3genev 4ot 3ing 3k 4i 4men 4oman 3pin 2scan 5rora 3saud 2tankhamen 3elo
+3si 1yche 2ke 2ndale 6l 2phoeus 5n 2rolean 3r 1zara 0ubermensch 1dmurt 1gandan 1hland 1ighur 3ur 1kranian 1lanova
+2fila 6s 2l 3r 2ysses 1ma 1ndset 2iat 5e 3tarian 2termeyer 1pjohn 1rania 4us 2d 2ey 2iah 2th 2uguayan 1sbeg 4k 2has
 2sher 2tinov 1tahan 2napishtim 2rillo 2u 3g 1ygur 1zbak 3eg 4k 0vaishnava 4ya 2jra 2li 3kyrie 2nbrugh 3couver
-3derbilt 4yke 3ir 3zetti 2rese 3ro 3una 2sarely 5i 2ux 2yu 1eblen 2dist 2netian 4zuelan 3n 3turi 2ps 4e 4ian 2rdandi
-4i 3gil 3laine 3meer 4onter 3ne 4ier 3onese 3razano 6zano 3thandi 3woerd 2salius 3ey 3pasian 4ucci 3tris 1ictoria 8n
-2dal 2etnamese 2llard 4on 2nogradoff 2p 2rchow 3ginian 4o 2sayan 3conti 3hnu 3igoth 2thar 6r 2valdi 2zcaino 1laminck
-1ogul 2lta 5ire 3und 2nnegut 2tyak 1uillard 2lcan 0wac 2gnerian 2habi 3habi 3unsonacock 3vey 2in 3te 2kashan 2lapai
-3dheim 3lenstein 4oon 3pole 2mpanoag 2namaker 2rburg 2shingtonian 3p 3sermann 2tteau 3usi 4tsi 2ugh 2vell 2yland
-1edgwood 2gener 2il 4l 3smann 3zmann 2lles 4ington 3sh 5man 3ty 2rfel 3nicke 2sleyan 3tinghouse 4on 1harton 2eatley
-5stone 2ig 3stler 3tman 4tier 5le 1iccan 3hita 3kliffe 3lif 2eland 3ner 3senthal 2gner 2lde 3kes 3lebrand 2nckelmann
-3daus 3nebago 3slow 3tun 2sconsinite 3ter 2therspoon 3tgenstein 1odan 3ehouse 4n 2lff 3laston 4stonecraft 3verine
-2odbury 4hull 3lf 4lcott 5ey 4worth 2rcester 3dsworth 2tan 2uk 1ulfila 2rlitzer 1yat 2cherley 3lif 6fe 2eth 2keham
-7ist 2ler 3ie 2nfrith 2omingite 2rd 2szynski 0xenophanes 6on 1hosa 0yahi 3oo 3ve 5h 3we 5h 2kut 2le 2ma 4moto 2nkee
-2vapai 1eats 2meni 2niseian 2rkes 3sin 1gdrasil 2gdrasil 1hvh 2wh 1ogi 2kuts 2ruba 1ucatec 7o 2goslav 8ian 2kawa 2ma
-0zacharias 2harias 2irean 5se 2mbian 2ngwill 3uck 2pata 3otec 7an 2rathustra 3panit 1ealander 4ot 2chariah 2eman
-2phaniah 4yr 3pelin 4o 2us 1hukov 1iegfeld 4ler 2mbabwean 5list 2nnemann 3sser 3zendorf 2onist 2rbanit 1ola 2roaster
-7rian 1sigmondy 1u 2bird 2lu 2ni 2rvan 1weig 2ingli 2orykin
+3derbilt 4yke 3ir 3zetti 2rese 3ro 3una 2sarely 5i 2ux 2yu 1eblen 2dist 2netian 4zuelan 3n 3turi 3us 2ps 4e 4ian
+2rdandi 4i 3gil 3laine 3meer 4onter 3ne 5r 4ier 3onese 3razano 6zano 3thandi 3woerd 2salius 3ey 3pasian 4ucci 3ta
+4ris 1ictoria 8n 2dal 4r 2etnamese 2king 2llard 4on 2nogradoff 2p 2rchow 3ginian 4o 2sayan 3conti 3hnu 3igoth 2thar
+6r 3us 2valdi 2zcaino 1laminck 1ogul 2lta 5ire 3und 2nnegut 2tyak 1uillard 2lcan 0wac 2gnerian 2habi 3habi
+3unsonacock 3vey 2in 3te 2kashan 2lapai 3dheim 3lenstein 4oon 3pole 2mpanoag 2namaker 2rburg 3wick 2shingtonian 3p
+3sermann 2tteau 3usi 4tsi 2ugh 2vell 2yland 1edgwood 2gener 2il 4l 3smann 3zmann 2lles 4ington 3sh 5man 3ty 2rfel
+3nicke 2sleyan 3tinghouse 4on 1harton 2eatley 5stone 2ig 3stler 3tman 4tier 5le 1iccan 3hita 3kliffe 3lif 2eland
+3ner 3senthal 2gner 2lde 3kes 3lebrand 2nckelmann 3daus 3fred 3nebago 3slow 3tun 2sconsinite 3ter 2therspoon
+3tgenstein 1odan 3ehouse 4n 2lff 3laston 4stonecraft 3verine 2odbury 4hull 3lf 4lcott 5ey 4worth 2rcester 3dsworth
+2tan 2uk 1ulfila 2rlitzer 1yat 2cherley 3lif 6fe 2eth 2keham 7ist 2ler 3ie 2nfrith 2omingite 2rd 2szynski
+0xenophanes 6on 1hosa 0yahi 3oo 3ve 5h 3we 5h 2kut 2le 2ma 4moto 2nkee 2vapai 1eats 2meni 2niseian 2rkes 3sin
+1gdrasil 2gdrasil 1hvh 2wh 1ogi 2kuts 2ruba 1ucatec 7o 2goslav 8ian 2kawa 2ma 0zacharias 2harias 2irean 5se 2mbian
+2ngwill 3uck 2pata 3otec 7an 2rathustra 3panit 1ealander 4ot 2chariah 2eman 2phaniah 4yr 3pelin 4o 2us 1hukov
+1iegfeld 4ler 2mbabwean 5list 2nnemann 3sser 3zendorf 2onist 2rbanit 1ola 2roaster 7rian 1sigmondy 1u 2bird 2lu 2ni
+2rvan 1weig 2ingli 2orykin
 """
 """Of one word, whom all know."""
 

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, PARTICLES, TITLES
 from boxlore.core.people.names_in_text import words_beside_names_table as beside
 from boxlore.core.people.names_in_text.borne_names import family_of, given_of, places
 from boxlore.core.people.names_in_text.known_words import is_known_anywhere, languages_with
@@ -120,6 +120,14 @@ class Candidate:
         start, end = self.words[self.first].start, self.words[self.last].end
         opened = _OPENED.search(self.told, 0, start)
         return opened is not None and any(mark in self.told[end : end + _NEAR] for mark in _QUOTES[opened[1]])
+
+    @cached_property
+    def is_borne(self) -> bool:
+        """Whether the words before it lead to a family, with particles of its name between: `Familie van Dijk`."""
+        before = [word.folded for word in self.words[max(0, self.first - 3) : self.first]]
+        while len(before) > 1 and before[-1] in PARTICLES:
+            before.pop()
+        return bool(before) and before[-1] in beside.OF_FAMILIES and bool(self.led)
 
     @cached_property
     def work(self) -> bool:

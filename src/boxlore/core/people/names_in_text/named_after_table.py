@@ -4,7 +4,7 @@ Words by their kinds, folded, from memory of each language (common practice, no 
 """
 
 BEHIND = frozenset(
-    "street st road rd avenue ave terrace crescent quay wharf bay island islands isles land peninsula glacier strait "
+    "bank sts rds street st road rd avenue ave terrace crescent quay wharf bay island islands isles land peninsula glacier strait "
     "straits sound sounds railway station hotel hospital college university theatre cathedral museum county shire "
     "harbour harbor basin airport cemetery gardens arcade square place bridge bridges dam pass track falls beach creek "
     "gully reserve library institute infirmary memorial monument statue fountain bandstand bust clock tower cottage "

@@ -34,6 +34,7 @@ from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import PARTICLES, TITLES
 from boxlore.core.people.names_in_text import words_beside_names_table as beside
 from boxlore.core.people.names_in_text.agreeing_words_table import SMALL
+from boxlore.core.people.names_in_text.borne_names import given_of
 from boxlore.core.people.names_in_text.candidate import Candidate
 from boxlore.core.people.names_in_text.dictionary_words import is_told_as_a_thing
 from boxlore.core.people.names_in_text.finder import NameFinder
@@ -249,7 +250,7 @@ class _Shapes:
             if is_name and self._is_particle(last + 1):
                 last += 2
             elif (
-                (not is_name and (_is_called(word) or self._leads(last + 1)))
+                (not is_name and (_is_called(word) or _is_a_form(word) or self._leads(last + 1)))
                 or not _is_large(word)
                 or word.folded in _TITLES
                 or (is_english(_bare(word)) and self._titled)
@@ -501,10 +502,16 @@ def _is_called(word: Word) -> bool:
     return bare in CALLED or (is_called(bare) and not is_known_anywhere(bare) and not is_english(bare))
 
 
+def _is_a_form(word: Word) -> bool:
+    """Whether a word that no dictionary has is a form of a given name: `Imieniny Basi`."""
+    bare = _bare(word)
+    return not is_known_anywhere(bare) and given_of(bare) not in ("", bare)
+
+
 @cache
 def _small_words() -> frozenset[str]:
     """Words that join and lead, which a sentence may begin with, and nobody is called."""
-    return frozenset(word for row in SMALL.values() for word in row.split()) - EVERYDAY - CALLED
+    return frozenset(word for row in SMALL.values() for word in row.split()) - EVERYDAY - CALLED | beside.SMALL_IN_GREEK
 
 
 @cache

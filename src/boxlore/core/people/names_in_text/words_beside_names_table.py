@@ -41,6 +41,15 @@ SEASONS = frozenset(
 )
 ARTICLES_BEHIND = frozenset("the la le les der die das il el η ο".split())
 """Behind a place and a comma, before what is seen there: `Florence, the Duomo`."""
+GIVING = frozenset("from for to".split())
+"""Before who gave a thing, or whose it is, where no more is told: `from ross`."""
+SEEN_AT = frozenset(
+    "street streets road beach bridge wharf races harbour station church hotel town city river lake bay port market "
+    "square main gardens park island isle county district valley".split()
+)
+"""Behind a place and a comma, what is seen there: `Lawrence, main street`."""
+MONTHS = frozenset("january february march july september october november december januar februar".split())
+"""Months that nobody is called by."""
 STREETS = frozenset("streets roads sts rds avenues".split())
 WORKS = frozenset(
     "play opera film movie novel book story tale poem song hymn ballet operetta musical pantomime drama comedy tragedy "
@@ -60,5 +69,7 @@ GOODS = frozenset(
 """What is called after who makes it, or bred it first."""
 HOLY = ("свят", "swiet", "αγι", "sankt", "puha", "svat", "szent", "παναγ")
 """How words before somebody holy begin, or are, in any case."""
+SMALL_IN_GREEK = frozenset("ο η το οι τα του τησ τον την των με στο στη στην στον και".split())
+"""With which a Greek sentence begins."""
 OF_FILES = frozenset("jpg jpeg png tif tiff webp img dsc dscf scan pict photo".split())
 """What stands in names of files."""
