@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator
 from tests.architecture.parsed import FILES, SRC, nodes
 from tests.every_row import every_row
 
-HOME = {f"core/records/{name}.py" for name in ("audience", "audience_levels", "withheld", "closing_dates")}
+HOME = {f"core/records/{name}.py" for name in ("audience", "audience_levels", "terms", "withheld", "closing_dates")}
 
 MAKES_RECIPIENTS = {"tasks/collection/records_for_outputs.py"}
 """The only task that works out who is withheld, and from whom."""

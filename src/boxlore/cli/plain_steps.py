@@ -39,7 +39,8 @@ def agreement(plain: Plain, words: str) -> None:
     course.prepare(plain.sitting, answers)
     for words in plain.sitting.teller.unsaid[before:]:
         plain.say(words)
-    plain.say("The agreement is noted.")
+    told_for = course.told_for(plain.sitting)
+    plain.say(f"The agreement is noted.{f' What is told now is {told_for}.' if told_for else ''}")
 
 
 def consent(plain: Plain, words: str) -> None:
@@ -78,5 +79,6 @@ def private(plain: Plain, words: str) -> None:
     minutes, _, why = words.partition(" ")
     if not minutes.isascii() or not minutes.isdigit():
         raise WrongUse("How many minutes, up to now?", "Say .private 5.")
-    course.close_passage(plain.sitting, int(minutes), why)
-    plain.say(f"The last {several(int(minutes), 'minute is', 'minutes are')} kept from outside.")
+    told = course.close_passage(plain.sitting, int(minutes), why)
+    kept = f"{several(told, 'answer')}, and the sound"
+    plain.say(f"The last {several(int(minutes), 'minute is', 'minutes are')} kept from outside: {kept}.")

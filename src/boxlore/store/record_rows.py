@@ -28,6 +28,7 @@ from boxlore.core.fields.quads import to_straight
 from boxlore.core.records.item_record import AS_SCANNED, MarkerRows, Material, Related, ScanFile
 from boxlore.core.records.marks import ContainerPath
 from boxlore.core.statements import Reading
+from boxlore.store.promises import Promises
 from boxlore.store.queries import items_after, number_of, path_of
 from boxlore.store.rows import READING, SELECT, ToldRow, reading_of, statement_of
 
@@ -109,10 +110,11 @@ def _statements_of(db: sqlite3.Connection, subjects: Iterable[str]) -> dict[str,
     subject_list = (json.dumps(list(subjects)),)
     readings = _readings(db, subject_list)
     by_subject: defaultdict[str, list[ToldRow]] = defaultdict(list)
+    promises = Promises(db)
     for row in db.execute(
         f"SELECT {SELECT} FROM in_force s WHERE s.subject {_AMONG} ORDER BY s.subject, s.row", subject_list
     ):
-        by_subject[row[3]].append((statement_of(row), readings.get(row[0])))
+        by_subject[row[3]].append((promises.held(statement_of(row)), readings.get(row[0])))
     return by_subject
 
 

@@ -8,6 +8,7 @@ from typing import Any
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.readings import read_value, reading_text
 from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject, Sure
+from boxlore.store.promises import Promises
 from boxlore.store.values import Draft
 
 COLUMNS = (
@@ -97,8 +98,9 @@ def reading_values(reading: Reading) -> tuple[Any, ...]:
 def rows_in_force(db: sqlite3.Connection, condition: str, values: tuple[Any, ...] = ()) -> Iterator[ToldRow]:
     """Statements in force with the readings that count; `condition` is an SQL clause about the statement `s`."""
     query = f"SELECT {SELECT}, {READING} FROM in_force s {NEWEST_READING} WHERE {condition}"
+    promises = Promises(db)
     for row in db.execute(query, values):
-        yield statement_of(row), reading_of(row[16:])
+        yield promises.held(statement_of(row)), reading_of(row[16:])
 
 
 def statement_values(statement: Statement) -> tuple[Any, ...]:

@@ -88,7 +88,11 @@ AFTER: Sections = (
             "notes what was agreed and who gave it. “Rest” and “End the sitting” are there, and what to ask next time.",
             "If a recorder runs: choose “Clap” and clap your hands once. Afterwards give the sound file and where in "
             "it the clap is heard; then everything told can be found in the recording. F4 shows where.",
-            "Something not meant for outside? “Keep the last minutes from outside”: nothing of them leaves the family.",
+            "Something not meant for outside? “Keep the last minutes from outside”: nothing of them leaves the family, "
+            "and neither does a recording in which they are heard.",
+            "What was agreed holds for all that this teller says in the sitting, said before or after: what is for the "
+            "family only goes into no output for anyone and to no archive; what an archive keeps closed goes into the "
+            "closed part of a transfer alone. Agreeing anew changes it.",
         ),
     ),
     (

@@ -427,6 +427,8 @@ SHOWN = [
     ("family", "for the family only"),
     ("keeper", "for the keeper only"),
     ("archive:2060-01-01", "closed in an archive until 2060-01-01"),
+    ("family+archive:2060-01-01", "for the family, closed in an archive until 2060-01-01"),
+    ("family+archive", "for the family, closed in an archive until it is asked again"),
     ("the neighbours", "for the keeper only"),
 ]
 

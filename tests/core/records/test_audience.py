@@ -33,6 +33,9 @@ TABLE = {
     "family": {To.KEEPER, To.FAMILY},
     "archive:2060-01-01": {To.KEEPER, To.ARCHIVE},
     "archive:2026-11-25": set(To),
+    "family+archive": {To.KEEPER, To.FAMILY, To.ARCHIVE},
+    "family+archive:2060-01-01": {To.KEEPER, To.FAMILY, To.ARCHIVE},
+    "family+archive:2026-11-25": set(To),
     "anyone": set(To),
 }
 
@@ -471,6 +474,9 @@ STRICTER = [
     ("archive:2040-01-01", "archive:2060-01-01", "archive:2060-01-01"),
     ("archive:2070-01-01", "archive:2060-01-01", "archive:2070-01-01"),
     ("family", "archive:2020-01-01", "family"),
+    ("family+archive", "archive:2060-01-01", "archive:2060-01-01"),
+    ("family+archive", "family+archive:2060-01-01", "family+archive"),
+    ("family+archive:2060-01-01", "family+archive", "family+archive"),
     ("anyone", "anyone", "anyone"),
     ("anyone", "what is no audience", "what is no audience"),
 ]

@@ -364,3 +364,22 @@ def test_a_recording_is_closed_for_the_names_in_it_and_for_the_voice() -> None:
     assert (
         "has looked for names" in str(made.of_sound([mia], is_heard=False)) and len(made.of_sound([con]).reasons) == 1
     )
+
+
+def test_what_is_closed_until_it_is_asked_again_is_closed_for_a_lifetime_at_the_most() -> None:
+    """So it was agreed; an archive wants a day all the same."""
+    noted = "2026-11-24T10:00:00.000Z"
+    kept = record(told=stories(said("Tom rowed.", audience="family+archive")), changed_at=noted)
+    closure = closing(TOM).of(kept)
+    assert closure is not None and closure.until == date(2126, 11, 24)
+    assert "at the wish of whoever told it until it is asked again, 100 years from when that was noted" in str(closure)
+
+
+AGREED = [("anyone", 1, date(2126, 11, 25)), ("family+archive", 2, date(2126, 11, 25)),
+          ("family+archive:2150-01-01", 2, date(2150, 1, 1))]  # fmt: skip
+
+
+@pytest.mark.parametrize(("agreed", "reasons", "day"), AGREED)
+def test_a_recording_is_closed_as_was_agreed(agreed: str, reasons: int, day: date) -> None:
+    closure = closing(TOM).of_sound([], since=TODAY, agreed=agreed)
+    assert (len(closure.reasons), closure.until) == (reasons, day)

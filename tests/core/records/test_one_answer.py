@@ -169,7 +169,7 @@ def test_what_is_known_of_someone_goes_by_its_audience_whoever_is_withheld() -> 
 FORMS = [
     (To.KEEPER, False, False, False, True),
     (To.FAMILY, False, True, False, True),
-    (To.ARCHIVE, False, False, True, True),
+    (To.ARCHIVE, False, False, True, False),
     (To.OUTSIDE, True, False, False, False),
 ]
 

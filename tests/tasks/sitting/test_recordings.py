@@ -203,7 +203,7 @@ def rows(path: Path) -> list[dict[str, str]]:
 
 
 def test_the_log_by_time_code_and_what_outside_never_sees(sitting: Sitting, clock: Time, tmp_path: Path) -> None:
-    course.prepare(sitting, AGREED | {"narrator": "Mart Tamm"})
+    course.prepare(sitting, AGREED | {"narrator": "Mart Tamm", "terms": "3"})
     act = sitting.collection.act("dead long ago")
     act.state(Subject(Kind.PERSON, sitting.source.ref), "died", "1990")
     act.state(Subject(Kind.PERSON, sitting.source.ref), "living", "no")

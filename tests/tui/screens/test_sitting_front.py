@@ -85,7 +85,7 @@ def test_somebody_new_and_the_agreement_read_out(run: Run, collection: Collectio
             assert "Ellen Rourke tells · 1 of 8" in hands.text
         (_, rows) = next(iter(collection.store.subjects(Kind.SITTING)))
         words = {statement.field: statement.words for statement, _ in rows}
-        terms = "the family, and an archive that keeps it closed until 2060"
+        terms = "the family, and an archive that keeps it closed until 2060-12-31"
         assert words["consent"] == f"Given by Ellen Rourke: {terms}." and words["place"] == "her home"
 
     run(enter())

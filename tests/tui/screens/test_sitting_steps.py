@@ -113,7 +113,7 @@ def test_the_recorder_the_clap_and_minutes_that_are_closed(run: Run, collection:
                 await hands.fill(wrong, "")
                 assert "Write how many minutes, such as 5." in hands.text
             await hands.fill("2,5", "the war")
-            assert "The last 2,5 minutes are kept from outside." in hands.text
+            assert "The last 2,5 minutes are kept from outside: 0 answers, and the sound." in hands.text
             await step(hands, "Summary")
             assert re.search(r"Claps at 0:\d\d:\d\d", hands.text)
         assert "the war" in dict(fields(collection, Kind.SITTING))["closed"]

@@ -6,25 +6,29 @@ from datetime import date
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.codec import Codec, one_word
 
+SHARED = "family+archive"
+"""The family has it, and an archive keeps it closed."""
+
 
 @dataclass(frozen=True, slots=True)
 class Audience:
-    """Who may see a statement: `level` is keeper, family, archive or anyone; `until` only with archive."""
+    """Who may see a statement: `level` is keeper, family, archive, SHARED or anyone; `until` only where an archive has
+    it, and there until it is asked again if there is none."""
 
     level: str
     until: date | None = None
 
     def __str__(self) -> str:
-        return f"archive:{self.until}" if self.until else self.level
+        return f"{self.level}:{self.until}" if self.until else self.level
 
 
 def read_audience(text: str) -> Audience:
     """`archive:2060-01-01` → Audience. Raises WrongUse, saying what may be written."""
     level, _, day = text.strip().lower().partition(":")
-    if level in ("keeper", "family", "anyone") and not day:
+    if level in ("keeper", "family", SHARED, "anyone") and not day:
         return Audience(level)
     try:
-        if level == "archive":
+        if level in ("archive", SHARED):
             return Audience(level, date.fromisoformat(day.strip()))
     except ValueError:
         pass
@@ -37,8 +41,11 @@ def audience_shown(text: str) -> str:
         audience = read_audience(text)
     except WrongUse:
         return "for the keeper only"
+    closed = f"closed in an archive until {audience.until or 'it is asked again'}"
+    if audience.level == SHARED:
+        return f"for the family, {closed}"
     if audience.until:
-        return f"closed in an archive until {audience.until}"
+        return closed
     return "" if audience.level == "anyone" else f"for the {audience.level} only"
 
 

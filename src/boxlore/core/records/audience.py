@@ -26,6 +26,7 @@ them (`Withheld`), and what the keeper has kept to whom. It has one question for
 What always holds:
 
 1. A statement goes only if all say yes: its own audience, those of its item, field and person, and every name in it.
+   Its own is never wider than what was agreed in its sitting (`core.records.terms`).
 2. It goes whole or not at all, and what is left out of a record is counted, never rewritten. That somebody said it
    may be told without a name: then it is “a narrator” or “a document”.
 3. Withheld is who is kept from the recipient by the keeper; from outside also who counts as living and has not
@@ -275,7 +276,7 @@ class Recipient:
     @property
     def may_hear_closed_passages(self) -> bool:
         """Whether what was said in a closed passage of a sitting may go to the recipient."""
-        return not self.to.is_public
+        return self.may_see_audience("family")
 
     def seen(self, record: Record) -> Record:
         """The record as the recipient may have it; what is left out is counted in `withheld`."""

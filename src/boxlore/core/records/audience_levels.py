@@ -1,7 +1,8 @@
-"""The four for whom something is made, and which of the four levels of an audience each may see.
+"""The four for whom something is made, and which of the levels of an audience each may see.
 
-`archive:2060-01-01` means: closed in an archive until that day, and from that day on for anyone. Nobody outside these
-records asks `may_see`: it is the smallest part of the answer that `core.records.audience.Recipient` gives.
+`archive:2060-01-01` means: closed in an archive until that day, and from that day on for anyone; `family+archive`, with
+a day or without one, that the family has it meanwhile. Nobody outside these records asks `may_see`: it is the smallest
+part of the answer that `core.records.audience.Recipient` gives.
 """
 
 from datetime import date
@@ -9,7 +10,7 @@ from enum import StrEnum
 from functools import lru_cache
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.audiences import read_audience
+from boxlore.core.fields.audiences import SHARED, read_audience
 
 
 class To(StrEnum):
@@ -41,10 +42,10 @@ class To(StrEnum):
 
 
 _SEES = {
-    To.KEEPER: ("keeper", "family", "archive", "anyone"),
-    To.FAMILY: ("family", "anyone"),
+    To.KEEPER: ("keeper", "family", "archive", SHARED, "anyone"),
+    To.FAMILY: ("family", SHARED, "anyone"),
     To.OUTSIDE: ("anyone",),
-    To.ARCHIVE: ("archive", "anyone"),
+    To.ARCHIVE: ("archive", SHARED, "anyone"),
 }
 
 
@@ -66,17 +67,26 @@ def stricter(first: str, second: str, on_day: date) -> str:
     """Of two audiences the one that fewer may see; `keeper` where each is closed to somebody whom the other admits."""
     seen, seen_by_second = ({to for to in To if may_see(text, to, on_day)} for text in (first, second))
     if seen == seen_by_second:
-        later, earlier = (closed_until(text, on_day) or date.min for text in (second, first))
-        return second if later > earlier else first
+        return second if _opens(second, on_day) > _opens(first, on_day) else first
     if seen < seen_by_second:
         return first
     return second if seen_by_second < seen else "keeper"
 
 
+def _opens(text: str, on_day: date) -> date:
+    """The day on which anyone may see it; the last of all where none is said."""
+    return closed_until(text, on_day) or (date.min if may_see(text, To.OUTSIDE, on_day) else date.max)
+
+
 def closed_until(text: str, on_day: date) -> date | None:
-    """The day D of `archive:D` while it is still to come, else None."""
+    """The day D of `archive:D` or `family+archive:D` while it is still to come, else None."""
     try:
         until = read_audience(text).until
     except WrongUse:
         return None
     return until if until is not None and until > on_day else None
+
+
+def waits(text: str) -> bool:
+    """Whether an archive keeps it closed until it is asked again: no day was said."""
+    return text == SHARED

@@ -37,7 +37,7 @@ from boxlore.core.records.audience import (
     Naming,
     Recipient,
 )
-from boxlore.core.records.audience_levels import closed_until
+from boxlore.core.records.audience_levels import closed_until, waits
 from boxlore.core.records.item_record import Record, every_told, is_number_alone
 from boxlore.core.records.living import Life
 from boxlore.core.statements import day_in, day_of
@@ -139,13 +139,19 @@ class Closing:
         on_sheets = self.kept_back.intersection(scan.id for scan in record.scans)
         return Closes.SCANS if record.scans and (outside.closed_scans or on_sheets) else Closes.TELLER
 
-    def of_sound(self, speakers: Iterable[Person], *, is_heard: bool = True, since: date | None = None) -> Closure:
+    def of_sound(
+        self, speakers: Iterable[Person], *, is_heard: bool = True, since: date | None = None, agreed: str = ""
+    ) -> Closure:
         """The closure of a recording, or of a paper of a sitting (not `is_heard`), in which these people speak: as long
         as any of their voices is closed, and as names of the living are that nobody has looked for in it. `since` is
-        when it was noted, or first handed over; without it, it is now."""
+        when it was noted, or first handed over; without it, it is now. `agreed` is the audience that was agreed."""
         sought = "listened" if is_heard else "looked"
         why = f"may name people taken as living (nobody has {sought} for names in it)"
         reasons = [self._since(self._followed(since), why, _NOTED)]
+        if until := closed_until(agreed, self.outside.on_day):
+            reasons.append(Reason(until, _AGREED))
+        elif waits(agreed):
+            reasons.append(self._since(self._followed(since), f"{_AGREED} until it is asked again", _NOTED))
         for person in speakers if is_heard else ():
             if self.lives[person.id].living and not allows(person.consents, Matter.VOICE):
                 reasons.append(self._for_life(person, _VOICE))
@@ -245,6 +251,9 @@ class Closing:
         for audience, why, what in self._audiences(record):
             if until := closed_until(audience, self.outside.on_day):
                 yield Reason(until, why, what)
+            elif waits(audience):
+                noted = self._followed(day_in(record.changed_at))
+                yield self._since(noted, f"{why} until it is asked again", _NOTED)._replace(what=what)
 
     def _audiences(self, record: Record) -> Iterator[tuple[str, str, Closes]]:
         """Every audience that a part of the record has, as its words, with why it is closed until the day in it, and
@@ -300,5 +309,6 @@ show` a title that names somebody who may be named, but not shown."""
 
 NO_EARLIER = date(2026, 11, 1)
 """Nothing was noted before there was a Boxlore: an earlier day is of a clock that was wrong."""
+_AGREED = "is closed as was agreed with whoever told it"
 _FIRST_NOTED, _NOTED = "when that person was first noted", "when that was noted"
 _UNKNOWN = {WHO_SAYS: "names a teller", EMBEDDED: "shows someone", "person": "shows someone"}

@@ -4,7 +4,7 @@ An archive says of a sitting, as of an item, whether it wants it, what it calls 
 for every file of the sitting.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from boxlore.core.crosswalk.sound import PAPER, SOUND, in_words
@@ -13,6 +13,7 @@ from boxlore.core.fields.sittings import PAPER_WORDS, recording_in
 from boxlore.core.findings import several
 from boxlore.core.records.audience import Recipient
 from boxlore.core.records.in_force import told_of
+from boxlore.core.records.terms import Promise, promise_of
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
 
@@ -29,6 +30,8 @@ class SittingHeld:
     day: str
     recordings: Mapping[str, int] = field(default_factory=dict)
     papers: tuple[str, ...] = ()
+    agreed: str = "anyone"
+    """The audience that was agreed."""
     is_wanted: bool | None = None
     """What an archive has said: that it wants it, or not; None for nothing."""
 
@@ -54,17 +57,29 @@ def sittings_held(collection: Collection) -> Iterator[SittingHeld]:
 
 
 def not_to_be_heard(collection: Collection, recipient: Recipient) -> frozenset[str]:
-    """The ids of the sittings in which somebody speaks of whom this recipient may not know: a voice tells who it is,
-    and papers and chapters tell whose words they are of."""
+    """The ids of the sittings in which somebody speaks of whom this recipient may not know, since a voice tells who it
+    is, and papers and chapters tell whose words they are of; and of those that are not for the recipient as was agreed,
+    or have minutes that are kept from outside: a recording is not cut."""
     return frozenset(
         ident
         for ident, rows in collection.store.subjects(Kind.SITTING)
-        if not all(
+        if not _is_promised(promised(row for row, _ in rows), recipient)
+        or not all(
             recipient.may_be_told(told_of(statement, reading, {}), Subject(Kind.SITTING, ident))
             for statement, reading in rows
             if statement.field in SPEAKING
         )
     )
+
+
+def promised(told: Iterable[Statement]) -> Promise:
+    """What was agreed of a sitting, by what is in force of it."""
+    return promise_of((row.field, row.words) for row in told)
+
+
+def _is_promised(promise: Promise, recipient: Recipient) -> bool:
+    is_whole = recipient.may_hear_closed_passages or not promise.passages
+    return is_whole and recipient.may_see_audience(promise.audience)
 
 
 def sitting_held(collection: Collection, ident: str) -> SittingHeld | None:
@@ -89,5 +104,6 @@ def _held(ident: str, told: list[Statement]) -> SittingHeld:
         day=min(row.recorded_at for row in told)[:10],
         recordings={recording.path: recording.length for recording in recordings},
         papers=tuple(paper.path for paper in papers),
+        agreed=promised(told).audience,
         is_wanted=answer,
     )

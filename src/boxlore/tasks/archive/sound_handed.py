@@ -52,7 +52,10 @@ def _stays(words: str) -> Finding:
     return make_finding("sound.stays", Severity.NOTE, words, "our own rule")
 
 
-_UNHEARD = "somebody who speaks in them is kept from archives (boxlore people audience)."
+_UNHEARD = (
+    "somebody who speaks in them is kept from archives (boxlore people audience), or what was agreed keeps them in the "
+    "family, or minutes of them are kept from outside."
+)
 _CHOSEN = (
     "Recordings and papers of sittings stay here, for items were chosen: they go with a transfer of everything, or, "
     "where the archive wants them, with all that it wants (--wanted and no other choice)."
@@ -76,9 +79,10 @@ def sound_of(making: Making, closing: Closing) -> tuple[Beside, ...]:
     return tuple(_beside(making, closing, path, told.get(path, _OF_NONE)) for path in paths)
 
 
-_Told = tuple[str, list[StatementView], int, bool]
-"""The id of a sitting, what is told of it, how long a recording of it is (milliseconds), whether it has a paper."""
-_OF_NONE: _Told = "", [], 0, False
+_Told = tuple[str, list[StatementView], int, bool, str]
+"""The id of a sitting, what is told of it, how long a recording of it is (milliseconds), whether it has a paper, the
+audience that was agreed."""
+_OF_NONE: _Told = "", [], 0, False, ""
 
 
 def _noted_on(making: Making, path: str, sitting: str) -> date | None:
@@ -96,13 +100,13 @@ def _told(making: Making) -> Iterator[tuple[str, _Told]]:
     told = things_told(making.collection, making.seen, Kind.SITTING)
     for held in sittings_held(making.collection):
         for path in held.paths:
-            yield path, (held.id, told.get(held.id, []), held.recordings.get(path, 0), bool(held.papers))
+            yield path, (held.id, told.get(held.id, []), held.recordings.get(path, 0), bool(held.papers), held.agreed)
 
 
 def _beside(making: Making, closing: Closing, path: str, told: _Told) -> Beside:
     if path.startswith(f"{CLIMATE_LOGS}/"):
         return Beside(path=path, kind=CLIMATE, title=f"Climate log: {path.rpartition('/')[2]}", day="")
-    sitting, views, length, has_papers = told
+    sitting, views, length, has_papers, agreed = told
     narrators = [view for view in views if view.field == "narrator"]
     people = speakers(making, views)
     day = next((view.words for view in views if view.field == "date"), "")
@@ -117,7 +121,7 @@ def _beside(making: Making, closing: Closing, path: str, told: _Told) -> Beside:
         day=day or min((view.recorded_at[:10] for view in views), default=""),
         speakers=names,
         length=length,
-        closure=closing.of_sound(people, is_heard=is_heard, since=_noted_on(making, path, sitting)),
+        closure=closing.of_sound(people, is_heard=is_heard, since=_noted_on(making, path, sitting), agreed=agreed),
         sitting=sitting,
         reference="; ".join(view.words for view in views if view.field == "archive_reference"),
         without_consent=is_heard and not (has_papers or _is_agreed(people, views)),

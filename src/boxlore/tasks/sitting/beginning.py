@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.people.reference import id_meant
+from boxlore.core.records.terms import terms_in
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.item_list import TOLD, Listing
@@ -62,7 +63,7 @@ def known_tellers(collection: Collection) -> list[KnownTeller]:
             person=person,
             sittings=(before.sittings if before else 0) + 1,
             last=words_of.get("date", "") if is_later or before is None else before.last,
-            terms=_terms(words_of.get("consent", "")) or (before.terms if before else ""),
+            terms=terms_in(words_of.get("consent", "")) or (before.terms if before else ""),
             place=before.place if before else len(tellers),
         )
     return sorted(tellers.values(), key=lambda teller: (teller.last, teller.name), reverse=True)
@@ -72,11 +73,6 @@ def offered(tellers: Sequence[KnownTeller]) -> list[KnownTeller]:
     """Those of `known_tellers` who told last, in the order in which they first told, so that a digit means the same one
     every day."""
     return sorted(tellers[:MOST_OFFERED], key=lambda teller: teller.place)
-
-
-def _terms(consent: str) -> str:
-    """“the family only”, of “Given by Leida: the family only.”"""
-    return consent.partition(": ")[2].rstrip(".") if consent.startswith("Given by ") else ""
 
 
 def note_out(collection: Collection, item: str) -> None:

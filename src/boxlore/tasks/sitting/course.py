@@ -10,17 +10,20 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.audiences import audience_shown
 from boxlore.core.fields.sittings import CLOSED_WORDS, COURSE_WORDS, CourseStep, Passage
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Capacity, allowed, answered, due
 from boxlore.core.people.person import Person
 from boxlore.core.records.living import life_of
+from boxlore.core.records.terms import ANYONE, FAMILY_ONLY, FOR_NOW, WITH_ARCHIVE, consent_words, promise_of
 from boxlore.core.sitting.stages import Stage, Step
-from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.core.statements import Kind, Statement, Subject, fold
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.people_corrections import allow
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tasks.telling.understanding import NOTHING_AROUND
 
 SUGGESTED_MINUTES = 90
 
@@ -31,14 +34,10 @@ READ_OUT = (
 )
 """Common practice after the Oral History Association's Best Practices (2018). No legal advice."""
 
-FOR_NOW = "for now"
-TERMS = {
-    "1": "the family only",
-    "2": f"the family, and an archive that keeps it closed {FOR_NOW}",
-    "3": "anyone",
-}
+TERMS = {"1": FAMILY_ONLY, "2": f"{WITH_ARCHIVE} {FOR_NOW}", "3": ANYONE}
 
-UNTIL = "“2060”, “I have died”. Only where an archive has it; empty: for now, until it is asked again."
+DIED = "I have died"
+UNTIL = f"A year or a day, or “{DIED}”. Only where an archive has it; empty: for now, until it is asked again."
 
 MINOR = "For somebody under age a parent or guardian agrees as well: write both names."
 """Davidson College's guide to the Oral History Association's practices."""
@@ -81,7 +80,9 @@ def prepare(sitting: Sitting, answers: Mapping[str, str]) -> None:
         raise WrongUse("Nobody tells yet.", "Write who tells.")
     if terms and not agreed_by:
         raise WrongUse("Terms were agreed to by somebody.", "Write who gave the agreement.")
-    agreed = _agreed(terms, answers.get("until", "").strip())  # which may be refused: before anything is changed
+    agreed = _agreed(
+        sitting, terms, answers.get("until", "").strip()
+    )  # which may be refused: before anything is changed
     known = sitting.teller.understanding.person_called(narrator)
     tells_now = bool(sitting.id) and (known.id if known else narrator) in (sitting.source.ref, sitting.narrator)
     if not tells_now:
@@ -93,17 +94,40 @@ def prepare(sitting: Sitting, answers: Mapping[str, str]) -> None:
         teller.add(act, subject, "place", place, how)
     if terms:
         teller.add(act, subject, "agreement", f"Read out: {READ_OUT} Agreed: {agreed}.", how)
-        teller.add(act, subject, "consent", f"Given by {agreed_by}: {agreed}.", how)
+        teller.add(act, subject, "consent", consent_words(agreed_by, agreed), how)
     act.done()
     if answers.get("recorder", "").strip().lower() in ("y", "yes"):
         note(sitting, "recording started")
 
 
-def _agreed(terms: str, until: str) -> str:
+def _agreed(sitting: Sitting, terms: str, until: str) -> str:
     words = TERMS.get(terms, terms)
     if until and FOR_NOW not in words:
         raise WrongUse("Only an archive keeps something closed for a time.", "Choose that, or let the line be empty.")
-    return words.replace(FOR_NOW, f"until {until.removeprefix('until ')}") if until else words
+    return words.replace(FOR_NOW, f"until {_end(sitting, until)}") if until else words
+
+
+def _end(sitting: Sitting, until: str) -> str:
+    """The last day that is meant, as YYYY-MM-DD, or DIED. Raises WrongUse: an end that is no day is asked about."""
+    words = until.removeprefix("until ").strip(" .“”\"'")
+    if fold(words) == fold(DIED):
+        return DIED
+    read, _ = sitting.teller.understanding.date(words, NOTHING_AROUND)
+    day = read.latest_day
+    if day is None or read.alternatives:  # that a year is to come is no question here
+        raise WrongUse(
+            f"“{words[:40]}” {'may be several days' if day else 'is no day'}.",
+            f"Until which year or day? Or write “{DIED}”; empty: for now, until it is asked again.",
+        )
+    if day <= sitting.collection.clock.today():
+        raise WrongUse(f"“{words[:40]}” is past.", "Write a year or a day that is still to come.")
+    return day.isoformat()
+
+
+def told_for(sitting: Sitting) -> str:
+    """For whom what is told in this sitting is, as was agreed: `for the family only`; '' for anyone."""
+    rows = sitting.collection.store.statements(Subject(Kind.SITTING, sitting.id))
+    return audience_shown(promise_of((row.field, row.words) for row, _ in rows).audience)
 
 
 def note(sitting: Sitting, step: str) -> int:
@@ -174,15 +198,19 @@ def claps(collection: Collection, sitting: str) -> list[int]:
     return sorted(at for at, what in steps(collection, sitting) if what == "clap")
 
 
-def close_passage(sitting: Sitting, minutes: float, why: str) -> None:
-    """The last minutes, up to now, are closed for outside: not in any open log, chapters or citation."""
+def close_passage(sitting: Sitting, minutes: float, why: str) -> int:
+    """The last minutes, up to now, are kept from outside: what was told in them stays with the family, and so does a
+    recording in which they are heard. Returns how many answers were told in them."""
     end = sitting.moment
     if end is None:
         raise WrongUse("No sitting with a teller has begun.", "Begin one first: Esc, then “This sitting”.")
-    words = CLOSED_WORDS.write(Passage(max(0, end - round(minutes * 60_000)), end, why.strip()))
+    passage = Passage(max(0, end - round(minutes * 60_000)), end, why.strip())
+    words = CLOSED_WORDS.write(passage)
     act = sitting.collection.act("a closed passage")
     act.state(Subject(Kind.SITTING, sitting.id), "closed", words, audience="keeper", sitting=sitting.id, moment=end)
     act.done()
+    told = [row for row, _ in sitting.collection.store.of_sitting(sitting.id) if _is_answer(row)]
+    return sum(1 for row in told if row.words and passage.start <= (row.moment or 0) <= passage.end)
 
 
 def ask_next_time(sitting: Sitting, words: str) -> None:
@@ -201,17 +229,18 @@ def summary(sitting: Sitting) -> Summary:
     statements: list[Statement] = (
         [statement for statement, _ in sitting.collection.store.of_sitting(sitting.id)] if sitting.id else []
     )
-    answers = [
-        statement
-        for statement in statements
-        if statement.subject.kind in (Kind.ITEM, Kind.MARKER) and statement.field not in HOW_KEPT
-    ]
+    answers = [statement for statement in statements if _is_answer(statement)]
     to_ask = [statement.words for statement in statements if statement.field == "asked"]
     shown = {*sitting.shown, *[told.subject.id for told in answers if told.subject.kind is Kind.ITEM]}
     return Summary(len(shown), len(answers), sitting.minutes, tuple(to_ask))
 
 
 HOW_KEPT = ("scan", "area", "asked")
+
+
+def _is_answer(statement: Statement) -> bool:
+    return statement.subject.kind in (Kind.ITEM, Kind.MARKER) and statement.field not in HOW_KEPT
+
 
 STAGES = {
     Stage.GOING_THROUGH: (Step.REST, Step.CLOSE),

@@ -197,7 +197,7 @@ def _subject(sitting: Sitting, act: Act, kind: Kind, name: str) -> Subject:
     if ident := _called(sitting, kind, name):
         return Subject(kind, ident)
     new_subject = act.new(kind)
-    act.state(new_subject, "name", name, source=sitting.source, sitting=sitting.id)
+    act.state(new_subject, "name", name, source=sitting.source, sitting=sitting.id, moment=sitting.moment)
     return new_subject
 
 

@@ -46,11 +46,17 @@ def read_log(collection: Collection, sitting: str) -> SittingLog:
     """Everything the log holds of one sitting."""
     rows = [statement for statement, _ in collection.store.statements(Subject(Kind.SITTING, sitting))]
     said_by = collection.people().names()
-    views = [
-        (statement.subject, told_of(statement, reading, said_by))
+    told = [
+        (statement, reading)
         for statement, reading in collection.store.of_sitting(sitting)
         if statement.moment is not None and statement.words and FIELDS[statement.field].told
         if statement.subject.kind is not Kind.SITTING
+    ]
+    answers = {statement.act for statement, _ in told if statement.field != "name"}
+    views = [
+        (statement.subject, told_of(statement, reading, said_by))
+        for statement, reading in told
+        if statement.field != "name" or statement.act not in answers  # else the answer has the name
     ]
     recordings = of_sitting(collection, sitting)
     shown = [shown_in(row) for row in rows if row.field == "shown"]

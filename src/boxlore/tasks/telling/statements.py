@@ -324,7 +324,8 @@ class Teller:
         """A new person or event of that name, whom the statement means."""
         new_subject = act.new(kind)
         how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
-        self.read_into(act, act.state(new_subject, "name", name, **how))
+        when = {"sitting": statement.sitting, "moment": statement.moment}  # what was promised there holds of the name
+        self.read_into(act, act.state(new_subject, "name", name, **how, **when))
         act.readings.append((statement.id, person_reading(new_subject)))
         if kind is Kind.PERSON:
             self._new_people.setdefault((act.id, fold(name)), (statement.subject, new_subject))

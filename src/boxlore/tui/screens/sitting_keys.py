@@ -169,11 +169,11 @@ class ItemScreen(ItemOver):
         block = self.block
         if await self.can_write(block) and (view := self._meant(block)) is not None:
             level = view.audience.partition(":")[0]
-            at = AUDIENCES.index(level) if level in AUDIENCES else -1
-            if at + 1 == len(AUDIENCES):  # one key too many opens nothing that was to stay closed
-                self.say(f"{_quoted(view)} is {for_whom(level)} already. F4, “Who may see it” opens it again.")
+            narrower = AUDIENCES[AUDIENCES.index(level) + 1 :] if level in AUDIENCES else ()
+            if not narrower:  # one key too many opens nothing that was to stay closed
+                self.say(f"{_quoted(view)} is {for_whom(view.audience)} already. F4, “Who may see it” opens it again.")
                 return
-            audience = AUDIENCES[at + 1]
+            audience = narrower[0]
             self._change(view, f"{_quoted(view)}: {for_whom(audience)}.", audience=audience)
 
     async def action_which(self) -> None:

@@ -121,7 +121,9 @@ async def _prepare(host: StepsHost) -> None:
         except BoxloreError as error:
             return str(error)
         host.refresh_record()
-        host.say(f"{sitting.teller_named} tells. The agreement is noted; the time log runs.")
+        told_for = course.told_for(sitting)
+        kept = f"What is told now is {told_for}. " if told_for else ""
+        host.say(f"{sitting.teller_named} tells. The agreement is noted; the time log runs. {kept}".strip())
         if course.consent_due(sitting):
             await _consent(host)
         return ""
@@ -259,8 +261,11 @@ async def _closed(host: StepsHost) -> None:
             return "Write how many minutes, such as 5."
         if not 0 < minutes < 600:
             return "Write how many minutes, such as 5."
-        course.close_passage(host.sitting, minutes, answers["why"])
-        host.say(f"The last {answers['minutes']} minutes are kept from outside.")
+        told = course.close_passage(host.sitting, minutes, answers["why"])
+        host.refresh_record()
+        host.say(
+            f"The last {answers['minutes']} minutes are kept from outside: {several(told, 'answer')}, and the sound."
+        )
         return ""
 
     blanks = [
