@@ -24,8 +24,11 @@ _BUSINESS = _words(
 _OF_PICTURES = ("foto", "photo", "valokuv", "ateljee", "фото")
 """How words of such a business begin in any language: `Foto-Studio`, `Photographie`, `Valokuvaamo`."""
 
-_WHO_TAKES_PICTURES = re.compile(r"photographe?r?s?|fotograa?f[a-z]{0,3}|valokuvaaja|фотограф")
-"""A trade before a name, and no firm: `Fotograf Lind`."""
+_WHO_TAKES_PICTURES = re.compile(
+    r"photographe?r?s?|fotograa?f[a-z]{0,3}|valokuvaaja|фотограф"
+    r"|photographed|fotografier[a-z]*|fotografeeri[a-z]*|valokuvasi|фотографир[а-я]*"
+)
+"""A trade before a name, or what was done, and no firm: `Fotograf Lind`, `Фотографировал Лебедев`."""
 
 _FORMS = _words(
     "ltd limited co company bros inc incorporated corp corporation plc llc pty gmbh cie sarl srl ohg spolka"

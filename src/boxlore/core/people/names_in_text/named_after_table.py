@@ -90,7 +90,7 @@ BUSINESSES = frozenset(
 )
 """Behind whose it is, by a family name alone, the name of a firm: `Hudson's chocolate factory`."""
 
-HEIRS = frozenset("brothers bros sons sisters".split())
+HEIRS = frozenset("brothers bros sons sisters photographers".split())
 """The last word of a firm, written large: `Burton Brothers`."""
 
 ANIMALS = frozenset(

@@ -79,7 +79,7 @@ from boxlore.core.people.names_in_text.told_as_people import (
     is_word_of_a_dictionary,
 )
 from boxlore.core.people.names_in_text.unbroken_names import names_unbroken
-from boxlore.core.people.names_in_text.word_classes_table import THINGS, THINGS_DONE
+from boxlore.core.people.names_in_text.word_classes_table import PEOPLE, THINGS, THINGS_DONE
 from boxlore.core.people.names_in_text.words_in_sentences import is_title_case
 from boxlore.core.people.person import build_person
 from boxlore.core.people.who_is_where.small_words_table import NAMES_OF_ANIMALS, TIMES_OF_THE_YEAR
@@ -440,6 +440,11 @@ class _Shapes:
         words = self._words
         if last > first and words[last].folded in HEIRS and self._before(first) != "the":
             return True
+        last_word = words[last]
+        if last > first + 1 and last_word.folded.endswith("s") and last_word.folded[:-1] in PEOPLE:
+            return True  # `Guy Morris Drapers`
+        if last > first and any(word.folded in BUSINESSES and word.is_small for word in behind_of(words, last)):
+            return not _OWNER.search(last_word.folded)  # `Arthur Barnett department store`
         is_owned = first == last and _OWNER.search(words[last].folded) and _bare(words[last]) not in CALLED
         return bool(is_owned) and any(word.folded in BUSINESSES for word in behind_of(words, last, 2))
 

@@ -144,9 +144,10 @@ def _is_of_goods(span: Candidate) -> bool:
 
 
 def _is_with_a_place(span: Candidate) -> bool:
-    """`Morris Oxford`, `Austin Cambridge`: a place behind a given name, which no family has."""
+    """`Morris Oxford`: a place behind what may be a family name, and no family's; not `Deborah Finchley`."""
     last = span.bare[-1]
-    return not span.is_alone and last in places() and last not in families() and span.led not in TITLES
+    is_family = span.bare[0] in given_too() and span.bare[0] not in CALLED
+    return is_family and not span.is_alone and last in places() and last not in families() and span.led not in TITLES
 
 
 def _is_in_a_place_before(span: Candidate) -> bool:
@@ -191,20 +192,18 @@ def _is_told_by_things(span: Candidate) -> bool:
     if not span.is_alone or span.is_owner or not span.begins or len(span.words) != span.last + 2 or not span.behind:
         return False
     many = span.behind[0].folded
-    return many.endswith("s") and many[:-1] in THINGS and not is_beside_what_somebody_does(span.words, span.first)
+    is_thing = many[:-1] in THINGS or (span.bare[0] in TIMES_OF_THE_YEAR and is_ordinary(many))
+    return many.endswith("s") and is_thing and not is_beside_what_somebody_does(span.words, span.first)
 
 
 def _is_famous(span: Candidate) -> bool:
     """`Schillers Geburtshaus`; not `Dr Haworth`, `i Bellini`."""
-    if (
-        not span.is_alone
-        or span.is_borne
-        or span.led in TITLES
-        or span.led in beside.OF_MANY
-        or span.led in beside.OF_MANY_ALIKE
-    ):
+    if span.is_borne or span.led in TITLES or span.led in beside.OF_MANY or span.led in beside.OF_MANY_ALIKE:
         return False
-    return not famous().isdisjoint((span.bare[0], span.bare[0].removesuffix("s")))
+    owner = span.bare[0].removesuffix("s")
+    if span.is_alone:
+        return not famous().isdisjoint((span.bare[0], owner))
+    return owner in famous() and owner != span.bare[0] and not span.family
 
 
 def _is_a_place(span: Candidate) -> bool:
