@@ -137,3 +137,36 @@ def test_the_words_of_a_claim_are_those_told() -> None:
     record = item("i", told("story", "I am about twelve here.", source=ADA_TELLS), people=[shown("Ada")])
     because = worked_out([record], PEOPLE, ROWS).because("item i")
     assert "Ada in I: “I am about twelve here”" in [claim.words for claim in because]
+
+
+NEXT = (
+    # in the sentence behind one that tells of nobody else
+    ("Eve in her Sunday cap. She was fifteen.", "1944-03-03 1947-03-02"),
+    ("The day she graduated from the college. She was twenty-two.", "1951-03-03 1954-03-02"),
+    ("In her nurse's cape, at the fair. She was thirty-one.", "1930-03-03 -"),
+    ("At the fair. She was thirty-one.", "1960-03-03 1963-03-02"),
+    ("Her first day at the grammar school. She had just turned eleven.", "1938-03-03 1945-03-02"),
+    ("That is Spot in front. She was ten.", "1930-03-03 -"),
+    ("The old pony. She was ten.", "1930-03-03 -"),
+    ("At the fair with her aunt. She was ten.", "1930-03-03 -"),
+    ("At the fair, the lady had a stall. She was ninety.", "1930-03-03 -"),
+    ("In the yard, where we all used to play in the long summers of those years. She was ten.", "1930-03-03 -"),
+)
+
+
+@every_row(("words", "wanted"), NEXT)
+def test_an_age_in_the_next_sentence(words: str, wanted: str) -> None:
+    assert of(words, "Eve") == wanted
+
+
+TWO = (
+    ("Ada a environ trente ans et Eve vingt ans.", "1949-03-03 1952-03-02"),
+    ("Ada tenía treinta años y Eve veinte años.", "1949-05-05 1952-03-02"),
+    ("Ada aveva trent'anni e Eve vent'anni.", "1949-05-05 1952-03-02"),
+    ("Ada was thirty and Eve twenty.", "1949-05-05 1952-03-02"),
+)
+
+
+@every_row(("words", "wanted"), TWO)
+def test_the_ages_of_two_in_one_sentence(words: str, wanted: str) -> None:
+    assert of(words, "Ada", "Eve") == wanted

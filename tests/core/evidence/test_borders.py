@@ -30,6 +30,15 @@ BORDERS = (
     ("inscription", "Neg. 1922", "- -"),
     ("inscription", "In memory of 1918", "- -"),
     ("inscription", "Christmas 1936", "1934-12-25 1936-12-25"),
+    # beside other words, by itself between commas
+    ("inscription", "Mrs. Margaret Hall, 1866", "1864-01-01 1866-12-31"),
+    ("inscription", "St. Petersburg, 1911", "1909-01-01 1911-12-31"),
+    ("inscription", "Rosa and me, Sept 1926", "1924-09-01 1926-09-30"),
+    ("inscription", "1926, Dover.", "1924-01-01 1926-12-31"),
+    ("inscription", "Rosa, Gold Medal Paris, 1889", "- -"),
+    ("inscription", "Rosa, born in Dover, 1912", "- -"),
+    ("inscription", "Rosa, 1912, and Otto, 1914", "- -"),
+    ("inscription", "Neg. 1922, box 4", "- -"),
 )
 
 

@@ -721,7 +721,7 @@ def test_titles_before_a_name() -> None:
             ("miss", "Miss Ivy Lang", BACK), ("mrs", "Mrs. Ivy Moss", BACK), ("fräulein", "Fräulein Ivy Lang", BACK),
             ("señora", "Señora Ivy Moss", BACK), ("told", "Miss Ivy Lang", LEIDA),
             ("another", "Miss Quilla Lang", BACK), ("slip", "Miss Ivy Moss", BACK),
-            ("addressed", "to Miss Ivy Lang's class", BACK), ("his", "Mrs. Tom Moss, 1918", BACK),
+            ("addressed", "to Miss Ivy Lang's class", BACK), ("his", "Mrs. Tom Moss, Elm Row", BACK),
             ("his name", "Mrs Moss with the dog", BACK), ("by marriage", "Ivy Moss", BACK),
         )
     ]  # fmt: skip

@@ -60,6 +60,8 @@ STORIES = (
     ("Some say the year after the fire, some the year before.", (), "- -"),
     ("The picture was taken before the fire.", (), "- 1931-12-30"),
     ("He kept bees. That was before the fire.", (), "- -"),
+    ("He kept bees. It was before the fire.", (), "- -"),
+    ("You can see the church. It was before the fire.", (), "- 1931-12-30"),
     ("Before the fire, or after.", (), "- -"),
     ("Before the fire he kept bees.", (), "- -"),
     ("Before the fire, he kept bees.", (), "- -"),

@@ -29,6 +29,7 @@ from boxlore.core.evidence.sentences import Sentence, has_something_denied, is_s
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
+from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.records.item_record import Record
@@ -71,7 +72,11 @@ def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leani
 
 _LISTED = re.compile(r", (?:and |und |ja |et |y )?| (?:and|und|ja|et|y|e|og|och) ")
 _EACH = re.compile(
-    r"(?P<who>[^\W\d_][\w'’ -]*?)(?P<verb> (?:was|is|war|oli|avait|looks))?(?: (?:about|only|just))? (?P<age>[\w-]+)"
+    r"(?P<who>[^\W\d_][\w'’ -]*?)(?P<verb> (?:was|is|war|ist|oli|on|avait|a|looks|tenía|tiene|aveva|ha|var|är))?"
+    r"(?: (?:about|only|just|etwa|ungefähr|umbes|environ|unos|circa|ungefär|omkring))? "
+    r"(?P<age>[\w-]+(?:['’]anni)?)"
+    r"(?P<unit> (?:years? old|jahre?(?: alt)?|aastane|aastat? vana|ans?|años?|anni|år))?",
+    re.IGNORECASE,
 )
 
 
@@ -90,7 +95,7 @@ def _one_by_one(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> I
             yield from of_whom(clause, leaning, shown)
         return
     for part in filter(None, parts):
-        words = part[0] if part["verb"] else f"{part['who']} was {part['age']}"
+        words = part[0] if part["verb"] else f"{part['who']} was {part['age']}{part['unit'] or ''}"
         yield replace(sentence, words=words, as_told=sentence.words)
 
 
@@ -108,7 +113,8 @@ def _limits(record: Record, birth: str, years: int, *, is_about: bool) -> tuple[
 def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterator[tuple[Claim, Lean]]:
     teller = teller_of(sentence.view)
     shown = who_is_shown(record)
-    beside = shown if sentence.is_first else ("", *shown)
+    goes_on = sentence.is_first or (len(shown) == 1 and _goes_on_of(sentence, leaning.person(shown[0])))
+    beside = shown if goes_on else ("", *shown)
     head = next(iter(pieces(sentence.words)), "")
     is_of_somebody = bool(own_relation(head)) or any(ident in shown for ident in leaning.named(head, pieces(head), ""))
     is_of_the_only_one = len(shown) == 1 and bool(_SHE.match(sentence.words))
@@ -324,6 +330,29 @@ def as_the_reader_has_it(words: str, *, is_of_somebody: bool) -> Iterator[str]:
     is_of_another = _SOMEBODY_ELSE.search(before) or (not is_of_somebody and _has_a_subject_of_its_own(before))
     if behind and (not is_of_another or is_an_occasion(before)):
         yield from _plain_forms(behind[0])
+
+
+def _goes_on_of(sentence: Sentence, person: Person | None) -> bool:
+    """Whether “she”, in the sentence behind one, is the only one in the picture: that one tells of nobody else and of
+    nothing that has a name (“Peeter in his cap. He was fifteen.”)."""
+    before, told = sentence.before, pieces(sentence.before)
+    if person is None or not _SHE.match(sentence.words) or len(told) > MOST_BEFORE:
+        return False
+    own = pieces_of_names([person])
+    is_of_her = not own.isdisjoint(told[:2])
+    if _SOMEBODY_ELSE.search(before) or not (is_of_her or _OF_HERS.match(before) or is_an_occasion(before)):
+        return False
+    return not any(is_noun_of_one(piece) or own_relation(piece) for piece in told if piece not in own)
+
+
+MOST_BEFORE = 12
+"""Words of a sentence behind which “she” is still who it tells of; a longer one tells of more (common practice)."""
+_OF_HERS = re.compile(
+    r"(?:in|on|at|im|am|auf|bei|dans|en|nel|på|i) |(?:his|her|seine?|ihre?|sa|son|su|sus|hans|hennes) "
+    r"(?:first|last|new|erste\w*|letzte\w*|neue\w*|premi\w+|primer\w*|nouve\w+|nuev\w+|första|første|nya|nye) |"
+    r"the (?:day|year|summer) (?:she|he) ",
+    re.IGNORECASE,
+)
 
 
 def _has_a_subject_of_its_own(words: str) -> bool:

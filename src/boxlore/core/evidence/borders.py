@@ -21,12 +21,12 @@ from boxlore.core.evidence.denials import denials, held_against
 from boxlore.core.evidence.even_years import YEAR
 from boxlore.core.evidence.leaning import may_be_meant
 from boxlore.core.evidence.network import ORIGIN, Limit
-from boxlore.core.evidence.object_clues import is_a_copy
+from boxlore.core.evidence.object_clues import POSTED, is_a_copy
 from boxlore.core.evidence.sentences import Sentence
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Said, Sure
+from boxlore.core.statements import Said, Sure, fold
 
 IN_THE_CAMERA = 2 * YEAR
 TOLD = ("condition", "process")
@@ -66,16 +66,39 @@ def _written(words: str, settings: PhraseSettings) -> Edtf | None:
     if read.edtf is not None and not read.ask and _is_a_date_alone(words):
         return read.edtf
     match = _IN_PRINT.fullmatch(words.strip(" .•·*"))
-    return _month_in(match, settings) if match else None
+    return (_month_in(match, settings) if match else None) or _in_a_part(words, settings)
+
+
+def _in_a_part(words: str, settings: PhraseSettings) -> Edtf | None:
+    """The one date that stands by itself between commas of a longer inscription: “Mrs. Margaret Hall, 1866”. Where
+    another year is written, or more than one part is a date, nobody knows of what."""
+    *parts, last = re.split(r"[,;:]\s+|\s[–—-]\s", words)
+    if not parts or _OF_SOMETHING_ELSE.search(words) or POSTED.search(fold(words)) or len(_YEARS.findall(words)) != 1:
+        return None
+    part = next(part for part in (*parts, last.rstrip(".")) if _YEARS.search(part))
+    read = phrases.read(part, settings)
+    return read.edtf if not read.ask and _has_words_of_dates_alone(part) else None
 
 
 def _is_a_date_alone(words: str) -> bool:
     """Whether a year is written with words of a date alone: “Tel. 1938” and “Neg. 1922” are none."""
+    return bool(_IN_PRINT.search(words)) and _has_words_of_dates_alone(words)
+
+
+def _has_words_of_dates_alone(words: str) -> bool:
     text = nfc(words)
     said = [token for token in lex(text) if any(sign.isalpha() for sign in text[token.start : token.end])]
-    return bool(_IN_PRINT.search(words)) and all(token.is_any(_OF_A_DATE) for token in said)
+    return all(token.is_any(_OF_A_DATE) for token in said)
 
 
+_OF_SOMETHING_ELSE = re.compile(
+    r"[†©*]|\b(?:medals?|prizes?|awards?|exhibitions?|exposition\w*|expo|est|established|founded|since|patent\w*|copyright|"
+    r"born|died|buried|copied|copy|reprint\w*|letter|medaill\w*|ausstellung|gegründet|seit|geb|geboren|gest|gestorben|"
+    r"sündinud|surnud|asutatud|fondée?|depuis|mort|morte|nacid[oa]|murió|fundad[oa]|desde|premio|medalla|född|död|født)\b",
+    re.IGNORECASE,
+)
+"""Words beside which a year is that of a medal, a firm, a birth, a death or a copy, and not that of the picture."""
+_YEARS = re.compile(r"(?<!\d)(?:1[89]|20)\d\d(?!\d)")
 _OF_A_DATE = frozenset(("month", "feast", "season", "weekday", "about"))
 
 
@@ -112,7 +135,7 @@ _MONTHS = frozenset(f"{month:02d}" for month in range(1, 13))
 def _developed(record: Record, view: StatementView, words: str, edtf: Edtf) -> Claim:
     """A later print of an old negative bears the date of the print: its picture is older by nobody knows how much."""
     claim = told(view, f"{record.number}: “{one_line(words)}”")
-    if _YEAR_ALONE.fullmatch(words):
+    if _YEAR_ALONE.fullmatch(words) or not _is_a_date_alone(words):
         claim = replace(claim, sure=Sure.GUESS)  # a number may be of something else
     claim = dated(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), of_item(record.id), edtf)
     is_copy = is_a_copy(record)

@@ -12,6 +12,7 @@ from boxlore.core.evidence import (
     denials,
     events,
     lives,
+    names_of_cities,
     names_then,
     object_clues,
     occasions,
@@ -88,6 +89,7 @@ def all_clues(
         yield from times_told.clues(record, said, leaning)
         yield from relations.clues(record, said, numbered, settings)
         yield from names_then.clues(record, people, born_as, weddings, promotions)
+        yield from names_of_cities.clues(record)
         yield from studios.clues(record, years_told, settings)
         yield from object_clues.clues(record, said)
         yield from borders.clues(record, said, settings)
@@ -99,7 +101,7 @@ def _of_event(event: FamilyEvent, leaning: Leaning) -> Iterator[Claim]:
     ways = [event.name]
     if event.told_kind == "death":
         ways += [event.name[: match.start()] for match in reversed([*_HOW.finditer(event.name)])]
-    for words in ways if not event.people else ("",):
+    for words in ways if not any(event.id == wedding.id for wedding in leaning.weddings.events) else ("",):
         claims = list(
             occasions.clues_of_words(claim, of_event(event.id), words, leaning, narrator="", shown=(), but=event.id)
         )

@@ -45,8 +45,12 @@ def clues(
             yield from _married(record, person, shown.told, (day, born_as.get(person.id, set())))
     for view in record.all("inscription"):
         if view.source.said is Said.INSCRIPTION:
-            yield from _titled(record, view, people, weddings)
-            yield from _named(record, view, people, (born_as, weddings))
+            titled = list(_titled(record, view, people, weddings))
+            yield from titled
+            said = {limit for claim in titled for limit in claim.limits}  # “Mrs Edith Wall” says one thing, told once
+            yield from (
+                claim for claim in _named(record, view, people, (born_as, weddings)) if said.isdisjoint(claim.limits)
+            )
             yield from _ranked(record, view, people, promotions)
 
 

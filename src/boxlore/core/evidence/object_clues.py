@@ -82,12 +82,12 @@ def _posted(record: Record) -> tuple[int, str] | None:
         (int(match["year"]), view.speaker)
         for name in (*TOLD, "inscription", "story", "title")
         for view in record.all(name)
-        for match in _POSTED.finditer(fold(view.words))
+        for match in POSTED.finditer(fold(view.words))
     ]
     return max(found) if len({year for year, _ in found}) == 1 else None
 
 
-_POSTED = re.compile(
+POSTED = re.compile(
     r"\b(?:posted|postmark\w*|post mark|mailed|cancelled|franked|gelaufen|abgestempelt|poststempel|gestempelt|"
     r"postitempel|postitatud|postitempliga|oblitere\w*|cachet postal|circulada|matasellos|franqueada|timbro postale|"
     r"spedita|viaggiata|poststamplad|poststampel|poststempel\w*|afgestempeld)"

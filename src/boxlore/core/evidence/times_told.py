@@ -61,7 +61,7 @@ _TAKEN = re.compile(
 def clues(record: Record, sentences: Sequence[Sentence], leaning: Leaning) -> Iterator[Claim]:
     shown = who_is_shown(record)
     for sentence in sentences:
-        is_told_of_it = sentence.is_first or _TAKEN.search(sentence.words)
+        is_told_of_it = sentence.is_first or _TAKEN.search(sentence.words) or _goes_on_with_its_time(sentence)
         if sentence.view.field not in FIELDS or not is_told_of_it or has_a_year(sentence.words):
             continue
         if TAKEN_BACK.search(sentence.view.words) or _is_of_a_thing(sentence.words, leaning):
@@ -73,6 +73,26 @@ def clues(record: Record, sentences: Sequence[Sentence], leaning: Leaning) -> It
             if lean.known is not None:
                 known = replace(claim, words=f"{claim.words} ({lean.on_words})")
                 yield dated(known, of_item(record.id), lean.known, beside=A_WEEK)
+
+
+def _goes_on_with_its_time(sentence: Sentence) -> bool:
+    """“You can see the church. It was after the flood.”: that it was then is of the picture where the sentence before
+    tells nothing that happened."""
+    is_short = len(pieces(sentence.before)) <= MOST_BEFORE
+    return is_short and bool(_IT_WAS_THEN.match(sentence.words)) and not _HAPPENED.search(sentence.before)
+
+
+MOST_BEFORE = 8
+"""Words of a sentence that only says what is to be seen (common practice, no source)."""
+_IT_WAS_THEN = re.compile(
+    r"(?:it (?:is|was|must (?:be|have been))|es (?:ist|war)|c['’](?:est|était)|era|fue|det (?:är|var|er)|oli)\b",
+    re.IGNORECASE,
+)
+_HAPPENED = re.compile(
+    r"\b(?:\w+ed|was|were|had|did|went|came|kept|got|made|took|gave|left|said|told|bought|sold|built|wore|ran|sat|"
+    r"stood|war|waren|hatte\w*|ging\w*|kam\w*|oli|olid|était|avait|fue|era|var|hade|havde)\b",
+    re.IGNORECASE,
+)
 
 
 def _is_of_a_thing(words: str, leaning: Leaning) -> bool:

@@ -5,15 +5,18 @@ source; it is likely. (The law of England and that of the Catholic Church had fo
 until 1929 and 1917, from memory; later laws have more.)
 """
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+from functools import cached_property
 
 from boxlore.core.evidence.claims import Claim, dated, of_birth, of_death, of_event
 from boxlore.core.evidence.even_years import YEAR
 from boxlore.core.evidence.network import Limit
 from boxlore.core.findings import one_line
-from boxlore.core.people.person import Registry
+from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import FamilyEvent
-from boxlore.core.statements import Sure
+from boxlore.core.statements import Sure, fold
 
 YOUNGEST = 12
 AS_A_RULE = "common practice, no source"
@@ -22,8 +25,16 @@ AS_A_RULE = "common practice, no source"
 class Weddings:
     """The couples of a registry and of the time line, each with its day."""
 
-    def __init__(self, people: Registry, happened: Iterable[FamilyEvent]) -> None:
-        self.events = [event for event in happened if event.own and event.kind == "marriage" and event.people]
+    def __init__(self, people: Registry, happened: Sequence[FamilyEvent]) -> None:
+        called = _Called(people)
+        self.events = [
+            wedding
+            for event in happened
+            if event.own and event.kind == "marriage"
+            if (wedding := event if event.people else called.with_who_married(event)).people
+        ]
+        self.told = {event.id for event in happened if event.people}
+        """The events of which it is told who married; of others their names say it."""
         couples: dict[tuple[str, ...], None] = {}
         for person in people.values():
             spouses = {people[ident].id for ident in person.spouses if ident in people} - {person.id}
@@ -47,6 +58,51 @@ class Weddings:
         return self._of.get(ident, ())
 
 
+class _Called:
+    """Everybody by what they are called, made where it is asked for first."""
+
+    def __init__(self, people: Registry) -> None:
+        self._people = people
+
+    @cached_property
+    def _by_start(self) -> dict[str, list[tuple[str, Person]]]:
+        rows: dict[str, list[tuple[str, Person]]] = {}
+        for person in self._people.values():
+            for call in {fold(call) for call in person.calls}:
+                rows.setdefault(call[:_START], []).append((call, person))
+        return rows
+
+    def with_who_married(self, event: FamilyEvent) -> FamilyEvent:
+        """A wedding with the couple that its name tells of: “wedding of Ivy and Tom”, where the family has one Ivy and
+        one Tom, or one of each by the names that stand there whole."""
+        told = [word for word in _WORD.findall(fold(event.name)) if len(word) > 1]
+        meant: list[set[str]] = []
+        for word in told:
+            persons = [person for call, person in self._by_start.get(word[:_START], ()) if _is_called(word, call)]
+            whole = [person for person in persons if _is_whole(person, told)]
+            meant += [{person.id for person in whole or persons}] if persons else []
+        couple = tuple(dict.fromkeys(ident for ids in meant if len(ids) == 1 for ident in ids))
+        is_clear = len(couple) == len(meant) == len(_OF_A_COUPLE)
+        return replace(event, people=couple) if is_clear else event
+
+
+_START = 3
+_OF_A_COUPLE = ("one", "the other")
+_WORD = re.compile(r"[^\W\d_]+")
+MOST_OF_AN_ENDING = 2
+"""Letters of an ending that a name may have in a language of cases (“Juhani ja Miina pulmad”)."""
+
+
+def _is_called(word: str, call: str) -> bool:
+    longer = len(word) - len(call)
+    return word == call or (0 < longer <= MOST_OF_AN_ENDING < len(call) and word.startswith(call))
+
+
+def _is_whole(person: Person, told: Sequence[str]) -> bool:
+    """Whether a family name of somebody stands there too."""
+    return any(_is_called(word, fold(name)) for name in person.surnames for word in told)
+
+
 def day_of(couple: tuple[str, ...]) -> str:
     """The day on which two married, or one of whom nobody tells the other."""
     return f"wedding {' '.join(couple)}"
@@ -63,10 +119,12 @@ def clues_of_weddings(weddings: Weddings, people: Registry) -> Iterator[Claim]:
                 words=f"{person.name} married “{one_line(person.married[0].text)}”", source="the family's time line"
             )
             yield dated(claim, day, edtf)
+    told = weddings.told
     for event in weddings.events:
         day = day_of(_couple(people, event.people))
         yield Claim(
-            words=f"{event.name} is their wedding",
+            words=f"“{event.name}” is the wedding of {_names(event, people)}",
+            sure=Sure.SURE if event.id in told else Sure.LIKELY,
             source=event.said or "the family's time line",
             limits=(Limit(of_event(event.id), day, 0), Limit(day, of_event(event.id), 0)),
         )
@@ -74,6 +132,10 @@ def clues_of_weddings(weddings: Weddings, people: Registry) -> Iterator[Claim]:
         for ident in couple:
             if ident in people:
                 yield from _of_their_lives(people[ident].id, people[ident].name, day_of(couple))
+
+
+def _names(event: FamilyEvent, people: Registry) -> str:
+    return " and ".join(people[ident].name for ident in event.people if ident in people)
 
 
 def _of_their_lives(ident: str, name: str, day: str) -> Iterator[Claim]:
