@@ -101,3 +101,15 @@ def test_an_event_named_as_a_time_of_history_is_asked_about_with_its_own_days() 
 def test_a_feast_beside_an_age_is_the_one_at_that_age() -> None:
     reading = read("Xmas, Ruth 4", SOUTH, KNOWN)
     assert reading.alternatives == ("1955-12-25",), reading
+
+
+def test_ages_of_halves_and_between_two_numbers() -> None:
+    for words, edtf, choices in (
+        ("Ruth aged 2 1/2", "[1953-10-09~..1954-01-08~]", ()),
+        ("when Ruth was between two and three", "[1953-05-09..1955-05-08]", ()),
+        ("Ruth between 2 and 3", None, ("[1953-05-09..1955-05-08]",)),
+        ("when Ruth was between two", None, ()),
+        ("Ruth's 5th b'day", "1956-05-09", ()),
+    ):
+        reading = read(words, SOUTH, KNOWN)
+        assert (reading.edtf and reading.edtf.text, reading.alternatives) == (edtf, choices), reading

@@ -192,7 +192,7 @@ _THEY = frozenset(("they",))
 
 def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     """What words come to that tell an age, the ages of several or a feast by its number; None for other words."""
-    tokens = with_one_year(in_months(with_halves(_of_several(tokens, words))))
+    tokens = with_one_year(in_months(with_halves(_of_several(_between(tokens), words))))
     try:
         text = nth_feast(tokens, words, context) or age(tokens, words, context) or ages_told(tokens, words, context)
         if not text:
@@ -202,6 +202,18 @@ def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | N
     except NoSuchDate as none:
         return Outcome(None, none.ask, none.choices)
     return guarded(Outcome(standard.parsed(text)), context) if text else None
+
+
+def _between(tokens: list[Token]) -> list[Token]:
+    """The tokens with “two or three” for “between two and three”."""
+    at = next((at for at, token in enumerate(tokens) if token.is_any(_BETWEEN)), -1)
+    run = tokens[at + 1 : at + 4]
+    if at < 0 or len(run) < 3 or not run[1].is_any(_AND):
+        return tokens
+    return [*tokens[:at], run[0], replace(run[1], senses=(Sense("or"),)), *tokens[at + 3 :]]
+
+
+_BETWEEN = frozenset(("between",))
 
 
 def _ask_of_two_ages(tokens: list[Token], words: str, context: DateContext) -> None:

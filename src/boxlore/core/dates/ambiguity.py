@@ -74,7 +74,7 @@ from boxlore.core.dates.stages import ask_of_stage, of_a_few
 from boxlore.core.dates.stamped import as_printed, in_plain_words, with_its_century
 from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.told_apart import ends_with_the_one_beside, named_behind
-from boxlore.core.dates.tolerances import give_or_take, spread, within
+from boxlore.core.dates.tolerances import MOST_YEARS, give_or_take, spread, within
 from boxlore.core.dates.two_styles import in_two_styles
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import YEARS_TOLD
@@ -337,7 +337,10 @@ def _of_whole(words: str, context: DateContext, own: Node | None) -> Outcome | N
         if stamped and is_month_or_day(stamped.edtf):
             return stamped
     if (wide := give_or_take(words)) and (middle := understood(wide[0], context, own)) and middle.edtf:
-        return guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
+        spread_out = spread(middle.edtf, wide[1])
+        if spread_out and wide[1] > MOST_YEARS:
+            return Outcome(None, is_meant(spread_out, context), (spread_out.text,))
+        return guarded(Outcome(spread_out, middle.ask), context)
     era = beside_era(words)
     return _of_both(era, context, own) if era else None
 

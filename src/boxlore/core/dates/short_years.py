@@ -100,6 +100,15 @@ def with_years_behind_in(tokens: list[Token], words: str) -> list[Token]:
     return tokens
 
 
+def _is_century(token: Token) -> bool:
+    """Whether a token is the first two digits of a year, and no more."""
+    return token.end - token.start == len("19") and _number(token) in (18, 19, 20)
+
+
+def _number(token: Token) -> int:
+    return next((sense.value[0] for sense in token.senses if sense.kind == "day" and isinstance(sense.value, tuple)), 0)
+
+
 def with_spoken_years(tokens: list[Token]) -> list[Token]:
     """“It must have been fifty-two, the King had just died”: the tokens with a short year for a spoken number that can
     be no day, behind a word of doubt or “about”, among words that nobody knows, or for two digits at the end of a part
@@ -113,6 +122,11 @@ def with_spoken_years(tokens: list[Token]) -> list[Token]:
         may_be = may_be or (
             beside and digits == len("46") and tokens[at - 1].is_any(_BEFORE_DIGITS) and _ends_a_part(tokens, at)
         )
+        if not digits and LAST_MONTH < value < 100 and _is_century(tokens[at - 1]) and not followed:  # “19 forty seven”
+            year = replace(
+                tokens[at - 1], senses=(Sense("year", f"{_number(tokens[at - 1])}{value}"),), end=tokens[at].end
+            )
+            return [*tokens[: at - 1], year, *tokens[at + 1 :]]
         if LAST_DAY < value < 100 and may_be and not followed:
             return [*tokens[:at], replace(tokens[at], senses=(Sense("short", f"{value:02d}"),)), *tokens[at + 1 :]]
     return tokens

@@ -26,6 +26,8 @@ _LIKE_A_DAY = re.compile(
     r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZB]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!(?!(?:st|nd|rd|th)\b)\w)"
 )
 _HEARD = re.compile(r"(?<![\w.])b4(?=\s)")
+_NEW_YEARS_EVE = re.compile(r"\bNYE\b(?! (?:going )?into)")
+_AND_A_HALF = re.compile(r"(?<![\d/.])(\d\d?) 1/2(?![\d/])(?!.*\d{3})")
 _MIXED = re.compile(r"[0-9O](?:[a-zA-Z|]|(?<=[a-zA-Z|].))")
 """What both have in common, and little else has: a digit, or an O for one, beside a letter. It begins with the signs
 that it needs, to pass quickly over the others."""
@@ -45,6 +47,10 @@ def as_typed(words: str) -> str:
     with a word for a digit that is heard as one (“b4 the war”)."""
     if "b4 " in words:
         words = _HEARD.sub("before", words)
+    if "NYE" in words:  # written small it is “new” in Danish
+        words = _NEW_YEARS_EVE.sub("New Year's Eve", words)
+    if " 1/2" in words:
+        words = _AND_A_HALF.sub(r"\1 and a half", words)
     if not _MIXED.search(words):
         return words  # most
     words = _LIKE_LETTERS.sub(lambda match: _LETTERS[match[0]], words)

@@ -51,7 +51,7 @@ def give_or_take(words: str) -> tuple[str, int] | None:
     sign = _SIGN_AND_YEARS.fullmatch(words) if "±" in words or "+" in words else None
     if sign is None and words[-1:].isdigit():
         sign = _WORDS_AND_YEARS.fullmatch(words)  # “1936 plus or minus 5”
-    if sign and 0 < int(sign["count"]) <= MOST_YEARS:
+    if sign and int(sign["count"]):
         return sign["date"].rstrip(_AT_ENDS), int(sign["count"])
     told = words.rstrip(_AT_ENDS)
     last = normal(told[told.rfind(" ") + 1 :])

@@ -40,6 +40,7 @@ from boxlore.core.evidence.weddings import Weddings, day_of
 from boxlore.core.people.life_event_words import ALONE, bare, called_otherwise
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import FamilyEvent, meant_by
+from boxlore.core.records.followed_events import FIRST_DAY_AT_SCHOOL
 from boxlore.core.records.told_kin import kin_told
 
 SUPPOSED = (Day(1903, 1, 1), Day(1903, 12, 31), Day(1908, 6, 15), Day(1903, 2, 25), Day(1903, 3, 5))
@@ -260,6 +261,8 @@ class Leaning:
         event = replace(meant.event, when=DateReading.from_edtf(day))
         kin = self.kin_told(words, narrator)
         events, perhaps = meant_by(words, [event], self._people, narrator, kin)
+        if any(name == FIRST_DAY_AT_SCHOOL for told in perhaps.values() for name, _ in told):
+            perhaps = MappingProxyType({})  # customs know at which ages schools begin
         person = meant.person
         if not events and not perhaps and not (person and self.may_be_an_age(words)):
             return NOTHING_READ

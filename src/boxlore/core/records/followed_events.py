@@ -66,9 +66,7 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
         first = tuple(way.format(name) for way in _FIRST_DAY for name in event.people)
         own = tuple(f"{owner} {noun}" for owner in OURS for noun in _FIRST_DAYS) if event.is_own else ()
         years = (int(event.edtf[:4]) + age for age in (_SCHOOL_AGE - 1, _SCHOOL_AGE))
-        yield Followed(
-            "starting school at five or six", f"[{'..'.join(f'{year:04d}' for year in years)}]", (), (*first, *own)
-        )
+        yield Followed(FIRST_DAY_AT_SCHOOL, f"[{'..'.join(f'{year:04d}' for year in years)}]", (), (*first, *own))
     if event.kind == "death" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["funeral"] for name in event.people)
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
@@ -155,6 +153,7 @@ _SCHOOL_OF = tuple(
 )
 """Where nobody says when school began for somebody, it is asked about with the year in which they were about six
 (common practice, no source)."""
+FIRST_DAY_AT_SCHOOL = "starting school at five or six"
 _FIRST_DAYS = tuple(
     "first day at school|first day of school|1st day at school|1st day of school|first school day|first week at school|"
     "first term at school|first year at school|first day at the school|first day in school|erster schultag|"

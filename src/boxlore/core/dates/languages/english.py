@@ -139,7 +139,7 @@ ENGLISH = Language(
         "at_years": "at",
         "years_old": "years old|year old|yrs old|years of age|old|birthday|th birthday|years|yrs|yr",
         "just_turned": "just turned|has just turned|had just turned|only just turned|had only just turned|just had turned",
-        "birthday": "birthday party|birthday tea|birthday do|birthday celebrations|birthday|th birthday|bday|birth day|turned|had turned",
+        "birthday": "birthday party|birthday tea|birthday do|birthday celebrations|birthday|th birthday|bday|b-day|b'day|b day|birth day|turned|had turned",
         "possessive": "on her|on his|her|his|my|on my|their|on their|for her|for his|for my",
         "i": "i|me|i'd have been|i'd be|i'd've been",
         "they": "she|he|they|the boy|the girl|the baby|the child|she'd have been|he'd have been|she'd be|he'd be",
