@@ -28,7 +28,6 @@ _BIRTH = (
     "{} sono nati|{} nasceram|{} fødtes|{} er født|{} syntyivät|{} sündisid|{} родились|{} urodziła się|"
     "{} urodził się|{} się urodzili|{} dzimusi|{} dzimis|{} piedzimusi|{} gimusi|{} gimęs|i whānau a {}|"
     "whānautanga o {}|{}s geboorte|{}'s geboorte|"
-    "we had {}|mum had {}|{} arrived|{} joined us|"
     "{} was thought of|{} was even thought of|{} came along|{} came into the world|{} auf die welt kam|"
     "birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|naissance d'{}|"
     "{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
@@ -100,7 +99,7 @@ OF_NAMES = frozenset("y i ě e u a ы и я а ей ой as es is us os ės io a
 """What a name ends in behind “of”, in these languages, in the place of its last vowel or behind it."""
 
 _CARRIED = (
-    "expecting {}|pregnant with {}|carrying {}|{} was on the way|{} on the way|{} unterwegs war|"
+    "expecting {}|pregnant with {}|carrying {}|{} was on the way|"
     "mit {} schwanger|schwanger mit {}|{} erwartete|enceinte de {}|"
     "attendait {}|embarazada de {}|esperaba a {}|incinta di {}|aspettava {}|grávida de {}|à espera de {}|"
     "in verwachting van {}|zwanger van {}|ventede {}|ventet {}|väntade {}|gravid med {}|odotti {}|ootas {}|ждала {}|"
@@ -112,11 +111,12 @@ _FUNERAL = (
     "похороны {}|pogrzeb {}|pohřeb {}"
 )
 PERHAPS: Mapping[str, tuple[str, ...]] = {
+    "birth": ("we had {}", "mum had {}", "{} arrived", "{} joined us"),
     "death": tuple(
         "{} fell|{} was lost|{} fiel|{} gefallen ist|{} gefallen war|{} langes|{} hukkus|{} kaatui|{} stupade|"
         "{} faldt|"
         "{} falt|{} est tombé|{} cayó|{} cadde|{} sneuvelde|{} погиб|{} poległ|{} padl|{} krito|{} elesett".split("|")
-    )
+    ),
 }
 """Kind -> phrases that may mean such an event of somebody, and something else too: it is asked."""
 
