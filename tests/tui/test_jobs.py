@@ -232,7 +232,7 @@ def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
     (folder / "receipt.csv").write_text(RECEIPT, "utf-8")
     assert "1 reference of the archive" in start(folder, "receipt", file="receipt.csv", name="Port Archive")[0]
     for item, of in (("TRA-0001", "TRA-0001"), ("", "the whole")):
-        answered = start(folder, "answer_archive", item=item, text="It was taken by Aino.")
+        answered = start(folder, "answer_archive", item=item, text="It was taken from the quay.")
         assert answered == [f"Kept, of {of}: it goes with the next update, in its closed part."]
     start(folder, "copies")
     assert start(folder, "proved") == ["2 copies read.", "All are as they should be."]
