@@ -8,14 +8,14 @@ which is printed too. The peer is PostgreSQL itself: the same columns copied in 
 without rules, rows already there, or a collection to write them to.
 
 The rules cost: what comes is checked by its sum, weighed against all that is here, indexed for the search and written
-to the disk. Then it is timed how long a word told at one desk takes to be seen at another (by hand, `meet` twice).
+to the disk. Then it is timed how long a word told at one open desk takes to be at another.
 """
 
 import argparse
 import tempfile
 from contextlib import ExitStack
 from pathlib import Path
-from time import perf_counter, process_time
+from time import perf_counter, process_time, sleep
 
 import psycopg
 from tests.postgres import Cluster, running_cluster
@@ -25,9 +25,11 @@ from tests.tasks.collection.test_meeting import MeetingDesk
 from boxlore.core.statements import Statement
 from boxlore.store.meeting_place import prepare
 from boxlore.store.meeting_tables import STATEMENT
+from boxlore.tasks.collection.live_meeting import LiveMeeting
 
 NAMES = ("leida", "aksel", "eha", "mary", "anton")
 AN_ACT = 10
+TIMES = 5
 
 
 def tell_much(desk: MeetingDesk, rows: int) -> None:
@@ -58,6 +60,24 @@ def by_copy(cluster: Cluster, database: str, times: int) -> float:
         return perf_counter() - begun
 
 
+def slowest(desks: list[MeetingDesk]) -> float:
+    """Seconds until a word told at the first of two open desks is at the other, the longest of several times."""
+    live = [LiveMeeting(desk.collection) for desk in desks]
+    for one in live:
+        one.begin()
+    longest, first, other = 0.0, *desks
+    try:
+        for count in range(TIMES + 1):  # the first one waits until both have met
+            told, begun = first.tell(ITEMS[0], f"one word more, {count}"), perf_counter()
+            while not other.store.db.execute("SELECT 1 FROM statement WHERE id = ?", (told.id,)).fetchone():
+                sleep(0.01)
+            longest = max(longest, perf_counter() - begun) if count else 0.0
+    finally:
+        for one in live:
+            one.end()
+    return longest
+
+
 def main() -> int:
     parser = argparse.ArgumentParser()
     parser.add_argument("--rows", type=int, default=10_000)
@@ -86,11 +106,7 @@ def main() -> int:
         print(
             f"COPY of the same columns by psycopg alone: {peers:,.0f} rows a second, {peers / rate:.1f} times as many"
         )
-        begun = perf_counter()
-        desks[0].tell(ITEMS[0], "one word more")
-        desks[0].meet()
-        assert desks[1].meet().log.statements == 1
-        print(f"a word told at one desk is at another in {perf_counter() - begun:.2f} s")
+        print(f"a word told at one open desk is at another in {slowest(desks[:2]):.2f} s, the slowest of {TIMES}")
         return 0 if rate >= wanted.least else 1
 
 

@@ -67,6 +67,13 @@ _OUT_OF_PLACE = """
 """(row, the row that it is to be) of the first statement that does not stand in the order of times and ids, and of all
 behind it: each gets a place behind all there are, so that no two have one place on the way."""
 
+_BLANK_WHAT_UNDID = f"""
+    WITH RECURSIVE blank (act) AS (
+        SELECT id FROM act WHERE what = '{STRUCK}'
+        UNION SELECT w.act FROM withdrawal w JOIN blank b ON w.withdraws = b.act)
+    UPDATE act SET what = '{STRUCK}' WHERE what <> '{STRUCK}' AND id IN (SELECT act FROM blank)"""
+"""What undid or redid an act whose line is blank may have come without the rows by which that is known."""
+
 _TWICE = """
     SELECT s.words, s.subject FROM in_force s WHERE s.field = 'number' AND s.words IN (
         SELECT words FROM in_force WHERE field = 'number' GROUP BY words HAVING count(*) > 1)
@@ -180,6 +187,7 @@ def _take_in(here: sqlite3.Connection, there: sqlite3.Connection, by: str, now: 
     taken = _take_statements(here, there, refused, left_out)
     for (act,) in _take_withdrawals(here, there):
         projections.weigh_act(here, act)
+    here.execute(_BLANK_WHAT_UNDID)
     for row, values in taken:
         projections.add(here, row, statement_of(values))
     _take_readings(here, there, left_out)

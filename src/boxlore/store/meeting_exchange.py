@@ -84,7 +84,11 @@ def as_one_desk(place: MeetingPlace) -> Iterator[None]:
     """Context: a transaction there while every other desk waits, so that what is read is all there is."""
     with in_words(), place.db.transaction():
         place.db.execute("SELECT boxlore.enter()")
-        yield
+        place.is_alone = True
+        try:
+            yield
+        finally:
+            place.is_alone = False
 
 
 @contextmanager
@@ -93,10 +97,19 @@ def fetched(place: MeetingPlace, since: int) -> Iterator[tuple[sqlite3.Connectio
     with closing(sqlite3.connect("", isolation_level=None, check_same_thread=False)) as there:
         schema.migrate(there)
         there.execute("BEGIN")
-        with in_words():
+        with in_words(), _one_moment(place):
             last = _fetch(place, there, since)
         there.execute("COMMIT")
         yield there, last
+
+
+@contextmanager
+def _one_moment(place: MeetingPlace) -> Iterator[None]:
+    """Context: what is read there is as it was at one moment, though others go on. While they wait, it is anyway."""
+    with place.db.transaction():
+        if not place.is_alone:
+            place.db.execute("SET TRANSACTION ISOLATION LEVEL REPEATABLE READ READ ONLY")
+        yield
 
 
 def last_place(place: MeetingPlace) -> int:

@@ -49,12 +49,14 @@ class NotReached(CouldNot):
 
 @dataclass(slots=True)
 class MeetingPlace:
-    """An open connection. `id` is another after each preparing; `rights` and `names` are this desk's."""
+    """An open connection. `id` is another after each preparing; `rights` and `names` are this desk's; `is_alone` while
+    other desks wait."""
 
     db: "psycopg.Connection[Any]"
     id: str
     rights: str
     names: tuple[str, ...]
+    is_alone: bool = False
 
     @property
     def writes(self) -> bool:

@@ -253,6 +253,21 @@ def test_nobody_strikes_what_another_has_not_brought_yet(table: Callable[..., Me
     assert [ident for ident, _ in leida.rows()] == [told.id]
 
 
+def test_what_undid_a_struck_act_is_blank_at_every_desk(table: Callable[..., MeetingDesk]) -> None:
+    """The undo came to Leida without the row that she had struck, for that had come before."""
+    leida, aksel = table("leida", "keeper"), table("aksel", "desk")
+    told = leida.tell(ITEMS[0], "Ants, who owed us money")
+    leida.meet()
+    aksel.meet()
+    do(aksel, "undo", (told.id, told.act))
+    aksel.meet()
+    leida.strike([told.id])
+    leida.meet()
+    aksel.meet()
+    assert leida.tables()["act"] == aksel.tables()["act"]
+    assert {what for (what,) in leida.store.db.execute("SELECT what FROM act")} == {"struck"}
+
+
 def test_an_older_meeting_place_is_brought_up_to_date(
     cluster: Cluster, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

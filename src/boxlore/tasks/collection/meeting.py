@@ -85,6 +85,8 @@ class Meeting:
             store = self._collection.store
             known = self._known = self._known or all_known(self._place)
             met.brought = bring(self._place, store.db, known, partial(left_out_of_rows, self._collection))
+            if met.brought.tombstones:
+                self._take_in(met)  # what the server blanked because of them
             last = last_place(self._place)
         store.set_meta(self._note, str(last))
         return met
