@@ -26,6 +26,8 @@ _BEFORE = frozenset(
     "trattoria pension pensione pensao teatro theater kino cinema".split()
 )
 """Before the name, written large."""
+_HOLY = frozenset("saint sainte st ste sankt".split())
+"""Before the name of somebody holy, and joined to it: `la Saint-Jean`."""
 _OF_PLACES = frozenset(
     "rue avenue boulevard quai calle avenida plaza rua puerto port porto lac lago rio isla ile isola sierra monte "
     "mont".split()
@@ -49,6 +51,9 @@ def is_of_a_place(words: Sequence[Word], at: int) -> bool:
         return True
     behind = words[at + 1] if at + 1 < len(words) and words[at + 1].before == " " else None
     if behind is not None and words[at].folded in _PLACES and behind.is_small and behind.folded in _OF:
+        return True
+    is_joined = at > 0 and words[at].before == "-" and not words[at - 1].is_small
+    if is_joined and words[at - 1].folded in _HOLY:
         return True
     if before is None:
         return False

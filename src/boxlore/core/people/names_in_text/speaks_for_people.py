@@ -91,8 +91,10 @@ def _is_joined(span: Candidate) -> bool:
 
 
 def _is_a_firm_of_two(span: Candidate) -> bool:
-    """`Marks & Spencer`, `Ross & Glendining`: two family names with the sign between them; not `Ross & Deb`."""
+    """`Marks & Spencer`, `Ross & Glendining`: two family names with the sign between; not `Ross & Deb`."""
     at = span.last + 1
+    if span.first == 1 and span.words[1].before.strip() == "&" and span.is_alone:
+        return not (_is_somebody(span.bare[0]) or _is_somebody(span.words[0].folded))
     then = span.words[at] if at < len(span.words) else None
     if then is None or then.before.strip() != "&" or then.is_small or not (span.is_alone and span.begins):
         return False
