@@ -474,6 +474,8 @@ def _plain_spellings(
     """The spellings without accents that are no words of their own, with the senses of all that they may stand for."""
     spellings: dict[str, dict[tuple[str, object], int]] = {}
     for words, senses in gathered.items():
+        if words.isascii():
+            continue  # it has no accents, and is its own spelling
         for spelling in (plain(words), plain(words.translate(_GERMANIC))):
             if spelling not in gathered:
                 for sense, languages in senses.items():
