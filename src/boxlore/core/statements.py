@@ -188,13 +188,19 @@ def uuid7(milliseconds: int, randomness: bytes) -> str:
     return str(uuid.UUID(int=value))
 
 
-def day_of(ident: str) -> date | None:
-    """The day (UTC) on which a version 7 UUID was made; None for an id of another kind."""
+def made_at(ident: str) -> datetime | None:
+    """When a version 7 UUID was made (UTC); None for an id of another kind."""
     try:
         value = uuid.UUID(ident)
     except ValueError:
         return None
-    return datetime.fromtimestamp((value.int >> 80) / 1000, UTC).date() if value.version == 7 else None
+    return datetime.fromtimestamp((value.int >> 80) / 1000, UTC) if value.version == 7 else None
+
+
+def day_of(ident: str) -> date | None:
+    """The day (UTC) on which a version 7 UUID was made; None for an id of another kind."""
+    moment = made_at(ident)
+    return moment.date() if moment else None
 
 
 def day_in(time: str) -> date | None:

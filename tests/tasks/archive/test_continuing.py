@@ -640,6 +640,10 @@ def test_a_consent_taken_back_and_what_the_family_keeps_are_reasons(mine: Collec
     changed = table(tmp_path / "2" / "open" / "data" / "metadata" / "changes.csv")
     said = {row["Number"]: row["Why"] for row in changed}
     assert said["TRA-0003"].startswith("consent taken back") and said["TRA-0001"] == "consent taken back"
+    registry.consent(mine, mia, make_consent(["name", "picture"], "2026-11-25"))
+    hand_over(mine, tmp_path / "3", tmp_path / "2")
+    shown = {row["Number"]: row["Why"] for row in table(tmp_path / "3" / "open" / "data" / "metadata" / "changes.csv")}
+    assert "Who: told before, and may be shown now" in shown["TRA-0003"]
 
 
 def test_what_a_merged_entry_tells_goes_with_the_items_that_are_chosen(mine: Collection, tmp_path: Path) -> None:

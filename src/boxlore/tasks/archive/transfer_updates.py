@@ -17,6 +17,7 @@ import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
 from dataclasses import field as starts
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
@@ -24,6 +25,7 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.cells import read_rows
 from boxlore.core.fields.table import FIELDS as FIELDS_TOLD
 from boxlore.core.findings import several
+from boxlore.core.statements import made_at
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.bag_check import bag_info, payload_of, verify_bag
 from boxlore.tasks.archive.item_states import FIELDS, STATE, EarlierItem, read_item
@@ -295,6 +297,8 @@ def change_row(
 
 
 _NEW, _CORRECTED = "new", "corrected"
+_SHOWN = "told before, and may be shown now"
+"""How a statement is in this part that was there before the earlier transfer, and was withheld from it."""
 _WHY = CHANGES.index("Why")
 _REFERENCE = FIELDS_TOLD["archive_reference"].label
 _OWN_REFERENCE = {f"{_REFERENCE}: {how}" for how in (_NEW, _CORRECTED)}
@@ -307,9 +311,20 @@ def _why(collection: Collection, row: list[str], fields: Iterable[str], earlier:
     before, now = earlier.items[row[1]].told, row[-1].split()
     gone = {name for name, _ in collection.store.fields_of([told for told in before if told not in now]).values()}
     new = collection.store.fields_of([told for told in now if told not in before])
+    told_since = {name for ident, (name, _) in new.items() if not _is_told_before(ident, earlier.time)}
     for name in dict.fromkeys(field for field, _ in new.values()):
-        yield f"{FIELDS_TOLD[name].label}: {_CORRECTED if name in gone else _NEW}"
+        how = _CORRECTED if name in gone else _NEW if name in told_since else _SHOWN
+        yield f"{FIELDS_TOLD[name].label}: {how}"
     yield from (words for name, words in _OTHERWISE.items() if name in fields)
+
+
+def _is_told_before(statement: str, when: str) -> bool:
+    """Whether a statement (id) is older than a moment of UTC (ISO 8601, or a day alone)."""
+    told = made_at(statement)
+    if told is None or not when:
+        return False
+    moment = datetime.fromisoformat(when)
+    return told < (moment if moment.tzinfo else moment.replace(tzinfo=UTC))
 
 
 def own_references_as_one(rows: Sequence[list[str]]) -> Iterator[list[str]]:
