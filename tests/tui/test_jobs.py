@@ -380,6 +380,7 @@ def test_a_wrong_answer_is_refused_with_what_to_do(folder: Path, task: str, answ
     ("which", "of", "wanted"),
     [
         ("all", "", Selection()),
+        ("all", "rsa-0001, RSA-0002", Selection(items=("rsa-0001", "RSA-0002"))),
         ("box", "3/12", Selection(box="3", folder="12")),
         ("items", "TRA-0001; 3/12/1", Selection(items=("TRA-0001", "3/12/1"))),
         ("person", "Anna", Selection(person="Anna")),
@@ -389,6 +390,13 @@ def test_a_wrong_answer_is_refused_with_what_to_do(folder: Path, task: str, answ
 )
 def test_which_photographs(which: str, of: str, wanted: Selection) -> None:
     assert selection_of({"which": which, "of": of}) == wanted
+
+
+@pytest.mark.parametrize("of", ["3/12", "Anna", "RSA-0001; Anna"])
+def test_what_is_typed_below_all_of_them_is_asked_about(of: str) -> None:
+    """Else the whole collection would be handed on to who wanted one photograph."""
+    with pytest.raises(WrongUse, match="says all of them"):
+        selection_of({"which": "all", "of": of})
 
 
 def test_a_transfer_that_names_the_living_is_made_once_the_list_was_read(folder: Path) -> None:

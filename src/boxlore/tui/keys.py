@@ -164,5 +164,13 @@ LIST_MOVES = (("up", "move(-1)"), ("down", "move(1)"), ("pageup", "move(-10)"), 
 
 
 def bound(*pairs: tuple[str, str]) -> list[BindingType]:
-    """(keys, action) pairs as Textual's bindings, all with priority."""
-    return [Binding(keys, action, show=False, priority=True) for keys, action in pairs]
+    """(keys, action) pairs as Textual's bindings, all with priority. A letter is the same with Shift or Caps Lock, but
+    where the capital has an action of its own."""
+    own = {name for keys, _ in pairs for name in keys.split(",")}
+
+    def in_both_cases(keys: str) -> str:
+        names = keys.split(",")
+        capitals = (name.upper() for name in names if len(name) == 1 and name.islower())
+        return ",".join([*names, *(capital for capital in capitals if capital not in own)])
+
+    return [Binding(in_both_cases(keys), action, show=False, priority=True) for keys, action in pairs]

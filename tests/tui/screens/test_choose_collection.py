@@ -44,7 +44,7 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.press("escape")
             await hands.choose("Scans from a table")
             assert "Folder of its files" in hands.text  # all that can be taken in is in the menu here too
-            await hands.press("escape", "escape", "c")
+            await hands.press("escape", "escape", "C")  # as it is printed, or with Caps Lock
             assert "Start a collection" in hands.text  # another one can be opened from here
             await hands.press("«o»")
             await hands.choose("Our photographs")
@@ -140,7 +140,7 @@ def test_the_same_ways_stand_in_a_menu(run: Run, name: str, shown: str) -> None:
             await hands.press("escape", "escape")
             await hands.choose(name)
             assert shown in hands.text
-            await hands.press("escape", "«q»")
+            await hands.press("escape", "«Q»")
 
     run(look())
 

@@ -269,7 +269,8 @@ MOVE_WORDS = (
     ("PgDn", "keep, next"),
     ("PgUp", "before"),
     ("=", "as before"),
-    ("Ctrl+Z", "take back"),
+    ("Ctrl+Z", "undo"),
     ("Esc", "leave"),
+    ("F1", "guide"),
 )
 """(key, what it does) for the bottom line of the screen."""

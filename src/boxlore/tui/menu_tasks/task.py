@@ -11,12 +11,14 @@ from textual.app import App
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import To
+from boxlore.core.records.marks import looks_like_number
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.collection.records_for_outputs import Selection
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.screens.forms import Blank
 from boxlore.tui.widgets.form_lines import typed_path
+from boxlore.tui.widgets.plain_text import short
 
 FormAnswers = Mapping[str, str]
 MenuTask = Callable[[Collection, FormAnswers, Progress], list[str]]
@@ -99,6 +101,13 @@ def audience_of(answers: FormAnswers) -> To:
 def selection_of(answers: FormAnswers) -> Selection:
     """Which items, as the lines of `which` answer it. Raises WrongUse where a kind is chosen and not which."""
     kind, words = answers["which"], answers["of"].strip()
+    if kind == "all" and words and all(map(looks_like_number, parted(words))):
+        kind = "items"
+    if kind == "all" and words:
+        raise WrongUse(
+            f"“Which photographs?” says all of them, and “{short(words, 40)}” stands below.",
+            "Choose above what that is (a box, a person, numbers), or empty the line.",
+        )
     if kind == "all":
         return Selection()
     if not words:
@@ -152,7 +161,10 @@ def which() -> list[Blank]:
     return [
         Blank("which", "Which photographs?", "all", "", choices=kinds),
         Blank(
-            "of", "Which boxes, people, numbers?", "", "3 for a box, 3/12 for a folder, names, numbers; empty for all."
+            "of",
+            "Which boxes, people, numbers?",
+            "",
+            "3 for a box, 3/12 for a folder, names, numbers; empty for all. Numbers alone choose.",
         ),
     ]
 

@@ -100,7 +100,7 @@ class Choices(Card):
         ("up", "move(-1)"),
         ("down", "move(1)"),
         ("enter", "take"),
-        *[(key, f"press('{key}')") for key in f"0{KEYS}"],
+        *[(key, f"press('{key}')") for key in f"0{KEYS}{KEYS[9:].upper()}"],
     )
 
     def __init__(
@@ -176,8 +176,8 @@ class Choices(Card):
     async def action_press(self, key: str) -> None:
         """Take the line of this letter or digit, unless it is one of words that are typed here by mistake."""
         await drained(self)  # of letters that are no key of any list
-        if key in self._keys and not self._is_typing():
-            await self._take(self._keys.index(key))
+        if key.lower() in self._keys and not self._is_typing():
+            await self._take(self._keys.index(key.lower()))
         else:
             self._hear(key)
 

@@ -330,12 +330,12 @@ class StartScreen(Screen[None]):
             await self.run_action(value)
 
         choices = [
-            Choice("start", "Start a collection"),
-            Choice("open", "Open a collection"),
-            Choice("demo", "See the demonstration"),
-            Choice("rebuild", "Make one again from a transfer", "of what an archive has"),
-            Choice("restore", "Bring back a backup", "as the collection was before"),
-            Choice("leave", "Leave"),
+            Choice("start", "Start a collection", key="s"),
+            Choice("open", "Open a collection", key="o"),
+            Choice("demo", "See the demonstration", key="d"),
+            Choice("rebuild", "Make one again from a transfer", "of what an archive has", "t"),
+            Choice("restore", "Bring back a backup", "as the collection was before", "r"),
+            Choice("leave", "Leave", key="q"),
         ]
         await self.app.push_screen(Choices("Boxlore", choices, answer))
 

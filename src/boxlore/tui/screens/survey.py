@@ -19,6 +19,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.originals.survey_keys import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.themed_app import ThemedApp
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line
@@ -61,11 +62,15 @@ class SurveyScreen(Screen[None]):
     def on_mount(self) -> None:
         self._draw()
 
-    def on_key(self, event: events.Key) -> None:
+    async def on_key(self, event: events.Key) -> None:
         """Every key, in order."""
         event.stop()
         event.prevent_default()
-        self._do(lambda: self.run.press(event.key))
+        if event.key == "f1":
+            await self.app.push_screen(GuideScreen())
+            return
+        key = event.key.lower() if len(event.key) == 1 else event.key  # Caps Lock, or Shift
+        self._do(lambda: self.run.press(key))
 
     def on_survey_screen_leave(self) -> None:
         self._do(self.run.leave)
