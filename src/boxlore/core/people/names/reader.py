@@ -96,9 +96,19 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     aside: dict[str, Any] = {"born_as": _behind_a_hyphen(core), **frame.parts}
     if core.given and not core.family and _is_of_an_order(aside):  # `Fr. Pius OFM`
         core, aside = replace(core, given=""), {"religious": core.given} | aside
+    if _is_a_clan_alone(core):
+        core = replace(core, given="", family=core.given)
     if core.title and aside.get("title"):
         aside["title"] = f"{aside['title']} {core.title}"
     return replace(core, **aside)
+
+
+def _is_a_clan_alone(core: NameParts) -> bool:
+    """`O'Malley`, `McRae` told alone: a family name by its beginning."""
+    return not (core.family or core.kin) and bool(_CLAN.fullmatch(core.given))
+
+
+_CLAN = re.compile(r"(?:O['’]|M[ac]c?|Fitz)[A-Z][^\W\d_]+")
 
 
 def _is_of_an_order(parts: Mapping[str, str]) -> bool:
@@ -459,6 +469,8 @@ def _straight(frame: Frame, tokens: Sequence[Token]) -> NameParts | None:
     if _is_called_by_family_first(tokens):  # `Der Huber Sepp`
         asks = f"Is “{tokens[1].text}” the family name of {tokens[2].text}?"
         return NameParts(given=tokens[2].text, family=tokens[1].text, asks=asks)
+    if religious := _of_a_mystery(tokens):
+        return religious
     core = _without_respect(frame, without_titles(frame, _suffixes(frame, _segments(frame, tokens))))
     if len(core) > _GIVEN_AND_FAMILY and core[-2].text == "tou":  # `Nikolaos Pappas tou Georgiou`: his father's name
         frame.put("patronymic", written(core[-2:]))
@@ -474,6 +486,22 @@ def _straight(frame: Frame, tokens: Sequence[Token]) -> NameParts | None:
         if family_first and core[0].plain not in words_of.BOUND:
             return with_particle(core[1:], core[:1])  # `Соколов А. П.`
     return with_title(frame, core)
+
+
+def _of_a_mystery(tokens: Sequence[Token]) -> NameParts | None:
+    """`Fr. Damian of the Cross`, `Sister Teresa a Jesu`: a name in religion whose end says of which mystery it is."""
+    at = next((at for at, token in enumerate(tokens) if not is_title(token)), len(tokens))
+    names = tokens[at:]
+    letters = tuple(token for token in names[1:] if token.plain in _ORDERS)
+    names = tuple(token for token in names if token not in letters)
+    is_titled = at > 0 and tokens[at - 1].plain in words_of.RELIGIOUS_TITLES and len(names) > _GIVEN_AND_FAMILY
+    if not is_titled or names[0].is_small or names[-1].is_small:
+        return None
+    leads = [n for n, token in enumerate(names[1:-1], 1) if token.text in ("of", "a", "ab")]
+    is_latin = bool(leads) and names[leads[0]].text != "of"
+    if not leads or not (is_latin or names[leads[0] + 1].plain in ("the", *words_of.MYSTERIES)):
+        return None
+    return NameParts(title=written(tokens[:at]), religious=written(names), suffix=written(letters))
 
 
 _FAMILY_FIRST = 3
@@ -614,7 +642,7 @@ def _suffixes(frame: Frame, tokens: Sequence[Token]) -> Sequence[Token]:
             tokens = tokens[:-2]
         elif (
             (_is_suffix(tokens[-1]) or _is_of_a_corps(tokens) or _ends_in_letters(tokens))
-            and (len(tokens) > 2 or tokens[-1].text.endswith(".") or _is_of_the_elder(tokens))
+            and (len(tokens) > 2 or tokens[-1].text.endswith((".", "II", "III")) or _is_of_the_elder(tokens))
         ) or _is_number_of_a_king(tokens):
             suffixes[:0] = tokens[-1:]
             tokens = tokens[:-1]

@@ -305,7 +305,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "known as|called|also known as|aka|a k a|alias|genannt|gen|dit|dite|detto|detta|conhecido como|"
             "conocida como|conocido como|nicknamed|kutsutud|huudnimega|hüüdnimega|kutsuttu|kallad|kaldet|kalt|"
             "bijgenaamd|zwany|zwana|zvany|zvana|по прозвищу|apodo|better known as|everyone called|we called|"
-            "or|usually|zis|zisa|vulgo|vlg|por apodo|alias dictus",
+            "ps|pseud|or|usually|zis|zisa|vulgo|vlg|por apodo|alias dictus",
         ),
         (
             "full",

@@ -51,13 +51,9 @@ def knows_nobody(elements: Sequence[Element]) -> bool:
     """Whether the words say that the teller knows nobody in it: `Ich kenne niemanden`, `No conozco a nadie`."""
     plains = {word for piece in elements for word in piece.plain.split()}
     knows = not (KNOWING.isdisjoint(plains) or (_NOBODY | _WHOEVER).isdisjoint(plains)) and len(elements) < _LONGEST
-    return (
-        knows
-        and not any(
-            piece.kind in (*PLACES, "unsure", "my") or (at and piece.is_large) for at, piece in enumerate(elements)
-        )
-        and not any(bool(relation(piece)) or NOUNS.get(piece.plain) in ("one", "many") for piece in elements)
-    )
+    told = any(piece.kind in (*PLACES, "unsure") or piece.is_large or piece.kind == "my" for piece in elements[1:])
+    kin = any(bool(relation(piece)) or NOUNS.get(piece.plain) in ("one", "many") for piece in elements[1:])
+    return knows and not (told or kin)
 
 
 _WHOEVER = frozenset("anyone anybody keinen ketaan mind".split())

@@ -3,6 +3,7 @@
     phrase = taking back                 ; no, wait     rather
            / opening                      ; Well, …      On the sofa, …      According to Ethel, …
            / where and who                ; at the window his wife
+           / called                       ; whom we called Dolly
            / remark                       ; my sister    aged 5    she was in hospital    her    1923    I think
            / with small words             ; with the godparents    with his hand on Charlie's shoulder
            / rest of a name               ; Jr.    née Pell    "Tiny"
@@ -148,6 +149,32 @@ def _where_and_who(reader: Reader, phrase: _Phrase) -> bool:
         return False
     reader.ahead.add_note(between(phrase.words[:at], reader.text))
     return _somebody(reader, replace(phrase, words=rest, told=between(rest, reader.text)))
+
+
+def _called(reader: Reader, phrase: _Phrase) -> bool:
+    """called = {small word} word of calling {small word} name          ; the name of whoever is described before it
+
+    `My great-aunt, known as Dolly`, `the postman, we called him Sparky`.
+    """
+    last = reader.items[-1] if len(reader.items) > reader.part_begins else None
+    if last is None or last.is_name or last.is_several or not last.person.words or reader.joined:
+        return False
+    words, verbs = phrase.words, [word.plain in small_words.CALLING and not word.is_large for word in phrase.words]
+    if not any(verbs):
+        return False
+    words = words[:-1] if verbs[-1] else words  # `die wir Dolly nannten`
+    begins = next((n for n, word in enumerate(words) if word.is_large and (verbs[-1] or any(verbs[:n]))), len(words))
+    name, leads = words[begins:], words[:begins]
+    if not name or len(leads) > _MOST_LEADS or not all(word.is_large for word in name):
+        return False
+    if any(word.is_large for word in leads):
+        return False
+    last.person = replace(last.person, asks="", is_nameless=False)
+    reader.identifies = True
+    return _somebody(reader, replace(phrase, words=name, told=between(name, reader.text)))
+
+
+_MOST_LEADS = 5
 
 
 def _remark(reader: Reader, phrase: _Phrase) -> bool:
@@ -356,8 +383,8 @@ def _somebody(reader: Reader, phrase: _Phrase) -> bool:
 
 
 _PRODUCTIONS = (
-    _taking_back, _opening, _where_and_who, _remark, _with_small_words, _rest_of_a_name, _leading, _unknown_several,
-    _total, _family, _group, _somebody,
+    _taking_back, _opening, _where_and_who, _called, _remark, _with_small_words, _rest_of_a_name, _leading,
+    _unknown_several, _total, _family, _group, _somebody,
 )  # fmt: skip
 
 

@@ -460,6 +460,16 @@ SAYING = frozenset(
 
 LEAD_TO_WHAT_IS_SAID = ("that", "it", "this", "dass", "et", "que", "che", "dat", "at", "att", "что", "ze", "hogy")
 
+CALLING = frozenset(
+    "called call calls named known nicknamed nannten nannte genannt hiess heisst rufen riefen bekannt kutsusime kutsuti "
+    "kutsutud huuti tuntud appelait appelions appelaient appelle dit dite surnomme surnommee connu connue llamabamos "
+    "llamaban llamado llamada conocida conocido deciamos chiamavamo chiamavano chiamato chiamata detta detto conosciuta "
+    "chamavamos chamava chamada chamado conhecida noemden noemde genoemd genaamd bekend kaldte kaldet kendt kalte kalt "
+    "kjent kallade kallad kallades kand kutsuttiin kutsuimme kutsuttu sanottiin звали называли прозвали известная "
+    "nazywalismy zwana zwany znana rikali rikalo zvana zvany saucam sauca saukta vadinome vadino vadinama hivtuk hivtak".split()
+)
+"""Verbs behind which it is told what somebody was called: `whom we called Dolly`."""
+
 SAID_BY = frozenset(
     "according laut d'apres selon segun secondo segundo volgens ifolge enligt mukaan по wedlug podle szerint".split()
 )
