@@ -1,5 +1,6 @@
 """How sure somebody is of a name, told in a frame of small words before it: `I think that it is Tom`.
 
+    truth   = {small word} word that it is so {small word}    ; Actually it's …   which says nothing more
     doubt   = {small word} word of doubt {small word}        ; кажется, это …    ma arvan, et see on …    I'd say it's …
     further = ["but" / "or"] doubt somebody                   ; , but it could be his brother Alf: or his brother Alf
             / ("or") [word of doubt] "not"                     ; Hilda, or maybe not: Hilda, in doubt
@@ -57,6 +58,8 @@ def with_frames(elements: Sequence[Element], text: str) -> list[Element]:
         elif end := _end_of_or_not(elements, at):
             kept.append(replace(over(element, elements[at:end], text), kind="unsure"))
             at = end
+        elif end := _end_of_truth(elements, at):
+            at = end
         elif begins and (end := _end_of_doubt(elements, at)):
             kept += _doubt(elements[at:end], kept, text)
             at = end
@@ -77,6 +80,17 @@ def _doubt(frame: Sequence[Element], kept: list[Element], text: str) -> list[Ele
         join = kept.pop()
         return [replace(over(join, [join, *frame], text), kind="or")]
     return [replace(told, kind="unsure", start=frame[0].start, end=frame[-1].end)]
+
+
+def _end_of_truth(elements: Sequence[Element], at: int) -> int:
+    """Behind `Actually it's` or `In fact, it is` at the beginning of a text, before somebody; 0 for all else."""
+    if at:
+        return 0
+    frames = (_is_of_frame(piece, first=not n) or (n > 0 and piece.kind == "comma") for n, piece in enumerate(elements))
+    end = next((n for n, is_frame in enumerate(frames) if not is_frame), len(elements))
+    words = {word for piece in elements[:end] for word in piece.plain.split()}
+    says = not REALLY.isdisjoint(words) and not any(map(_is_doubt, elements[:end]))
+    return end if says and _is_somebody(elements[end:]) else 0
 
 
 def _end_of_doubt(elements: Sequence[Element], at: int) -> int:

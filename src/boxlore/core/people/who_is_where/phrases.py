@@ -443,8 +443,8 @@ def _is_pronoun(words: Sequence[Element]) -> bool:
 
 def _are_titles_of_two(words: Sequence[Element], following: Sequence[Element]) -> bool:
     """`Mr. and Mrs. Pell`, `Ma and Pa Kettleby`: titles, or kin before kin and a family name."""
-    if NOUNS.get(following[0].plain) == "many":
-        return False  # `mit Frau und Kindern`
+    if NOUNS.get(following[0].plain) == "many" or following[0].kind in ("my", "me"):
+        return False  # `mit Frau und Kindern`, `The Queen and my dad`
     if all(word.plain in TITLES for word in words):
         names = len(words) == 1 and token_of(words[0].text).is_given and not words[0].text.endswith(".")
         return not (names and (following[0].plain not in TITLES or token_of(following[0].text).is_given))  # `Phil`

@@ -25,12 +25,12 @@ en | rtl | rt to lft|rt to lt|r to lft|from rt|right to left|from right to left|
 en | clockwise | clockwise|going clockwise
 en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|counter clockwise|anti clockwise
 en | left | left half|the left half|lft|far lft|leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|extreme l|far l|left side|on the left side|at far left|l|left hand side|on the left hand side|left-hand side|on the left-hand side|on left
-en | right | right half|the right half|rgt|far rt|far rgt|rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|extreme r|far r|right side|on the right side|at far right|r|right hand side|on the right hand side|right-hand side|on the right-hand side|on right
+en | right | right half|the right half|rgt|rt|far rt|far rgt|rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|extreme r|far r|right side|on the right side|at far right|r|right hand side|on the right hand side|right-hand side|on the right-hand side|on right
 en | centre | in between|between the two of them|between the two|centre|center|in the centre|in the center|in the middle|between them|at centre|at center
 en | from_left | from lft|fr left|frm left|on left|from left|from the left|from l|in from the left|on the left|from left to right
 en | from_right | from rt|from rgt|fr right|frm right|on right|from right|from the right|from r|in from the right|on the right
 en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
-en | weak | mid|bott|btm|front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying|fore|lower|upper
+en | weak | rt|mid|bott|btm|front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying|fore|lower|upper
 de | front | im vordergrund|vor|vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere|unterste reihe|zuvorderst|davor|ganz vorne|erste reihe
 de | back | im hintergrund|hinter|hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere|oberste reihe|ganz hinten
 de | middle | mittlere reihe|in der mittleren reihe
@@ -477,13 +477,23 @@ _MODAL = [
 """`may be`, `it could well have been`."""
 
 UNSURE = "|".join(_MODAL) + (
-    "|i'd say|i would say|i reckon|i'd guess|i'd have said|if i remember|if i remember right|if i remember rightly|if i remember correctly|if memory serves|as far as i know|as far as i remember|i'm fairly sure|i'm pretty sure|that has to be|it has to be|has to be|"
+    "|prob|probs|poss|mebbe|praps|prolly|i'd say|i would say|i reckon|i'd guess|i'd have said|if i remember|if i remember right|if i remember rightly|if i remember correctly|if memory serves|as far as i know|as far as i remember|i'm fairly sure|i'm pretty sure|that has to be|it has to be|has to be|"
     "wurde ich sagen|soweit ich weiss|wenn ich mich recht erinnere|wenn ich mich nicht irre|kui ma oigesti maletan|kui ma ei eksi|minu teada|si je me souviens bien|si je ne me trompe|sauf erreur|je dirais|si no me equivoco|si mal no recuerdo|yo diria|se non sbaglio|se ricordo bene|direi|se nao me engano|se bem me lembro|als ik me niet vergis|als ik het goed heb|hvis jeg husker rett|hvis jeg husker ret|hvis jeg ikke tar feil|hvis jeg ikke tager fejl|om jag minns ratt|om jag inte minns fel|jos oikein muistan|ellen erehdy|если не ошибаюсь|если я не ошибаюсь|если память не изменяет|jesli sie nie myle|o ile pamietam|jestli se nemylim|jestli se nepletu|pokud vim|ja nemaldos|cik atceros|jei neklystu|kiek pamenu|ha jol emlekszem|ha nem tevedek|"
     "a lo mejor|tal vez|может быть|вроде бы|похоже на|mozda|i couldn't swear to it|i can't swear to it|i wouldn't swear to it|couldn't swear to it|i'm not certain|i am not certain|not certain|i'm not positive|"
     "we think it's|we think it is|we think this is|we think that's|we think|we believe|we believe it's|troligen|antagligen|formodentlig|sannsynligvis|luultavasti|prawdopodobnie|pravdepodobne|nejspis|laikam|tikriausiai|turbut|"
     "вероятно|probablemente|probabilmente|provavelmente|waarschijnlijk|probablement|toenaoliselt|believed to be|thought to be|said to be|supposed to be|identified as|i think this is|i think that's|i think that is|i think it's|i think it is|looks to be|definitely i think|or so|i believe|i guess|glaube ich|denke ich|meine ich|that looks like|muss|musste|probably|perhaps|maybe|possibly|i think|vermutlich|pole kindel|ei ole kindel|en ole varma|nicht sicher|pas sur|niet zeker|не уверена|не уверен|nie jestem pewna|inte saker|wohl|vielleicht|peut-etre|arvatavasti|vist|ehk|quiza|forse|talvez|"
     "talan|valoszinuleg|azt hiszem|liklega|sennilega|held ad|misschien|maske|kanske|kanskje|ehka|наверное|возможно|chyba|varbut|gal|asi|кажется|наверно|wahrscheinlich|je crois|creo que|credo|acho que|tror jag|luulen|zdaje sie|looks like"
 )
+
+CERTAIN = (
+    "i'm sure of it|i'm sure of that|i'm sure|i am sure|i'm certain of it|i'm certain|i am certain|i'm positive|for sure|no doubt|"
+    "no doubt about it|without a doubt|da bin ich sicher|da bin ich mir sicher|ganz sicher|ganz bestimmt|olen kindel|selles olen kindel|"
+    "j'en suis sur|j'en suis sure|j'en suis certaine|sans aucun doute|estoy seguro|estoy segura|sin duda|ne sono sicuro|ne sono sicura|"
+    "senza dubbio|tenho a certeza|tenho certeza|sem duvida|dat weet ik zeker|zeker weten|det er jeg sikker pa|det ar jag saker pa|"
+    "det ved jeg|olen varma|siita olen varma|я уверен|я уверена|точно|jestem pewien|jestem pewna|na pewno|tim jsem si jista|tim jsem si jisty|"
+    "urcite|esmu parliecinata|esmu parliecinats|esu tikra|esu tikras|biztos vagyok benne"
+)
+"""Phrases that say that it is surely so, parted by bars: they say nothing more."""
 
 TURNED = (
     "the other way|the other way round|the other way around|dans l'autre sens|al reves|en sentido contrario|"
@@ -493,7 +503,7 @@ TURNED = (
 """Phrases that turn the order of a row round, parted by bars."""
 
 LIKELY = frozenset(
-    "probably wahrscheinlich vermutlich toenaoliselt arvatavasti probablement probablemente probabilmente provavelmente "
+    "probably prob wahrscheinlich vermutlich toenaoliselt arvatavasti probablement probablemente probabilmente provavelmente "
     "waarschijnlijk вероятно troligen antagligen formodentlig sannsynligvis luultavasti prawdopodobnie pravdepodobne "
     "valoszinuleg liklega sennilega tikriausiai".split()
 )
@@ -533,7 +543,7 @@ WEAK = frozenset(phrase for _, kind, phrases in _rows(_ROWS) if kind == "weak" f
 
 WORDS_BETWEEN: tuple[tuple[str, str], ...] = tuple(
     ("with" if kind == "held" else kind, phrase)
-    for kind, phrases in (*_rows(_BETWEEN), ["unsure", UNSURE], ["of", TURNED])
+    for kind, phrases in (*_rows(_BETWEEN), ["unsure", UNSURE], ["of", TURNED], ["of", CERTAIN])
     for phrase in phrases.replace("i'm ", "i 'm ").split("|")
 )
 """(and, with, verb, unknown, or, me, my or unsure; phrase) of every language."""

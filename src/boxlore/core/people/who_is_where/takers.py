@@ -119,6 +119,8 @@ def _left_and_taker(
             found.doubted.append(Placed(name, 0, note=part[0].text, asks=asks, is_person=False))
             return (), ""  # `Photographer Ernest Vale`
     shows = [piece.plain for piece in part if piece.plain not in ARTICLES][:2]
+    if any(piece.plain in table.HANGS_ON for piece in part) and any(piece.plain in table.PICTURE for piece in part[:2]):
+        return part, ""  # `a photo of Len on the wall`, which is in the picture
     if shows[1:] == ["of"] and shows[0] in table.PICTURE:  # `A photo of Anna and Ruth`
         part = part[next(at for at, piece in enumerate(part) if piece.plain == "of") + 1 :]
         by = next((at for at, piece in enumerate(part) if at and piece.plain == "by"), len(part))

@@ -19,6 +19,13 @@ PICTURE = frozenset(
     "fotku fotky fotografiju bildi nuotrauka nuotraukas fotografin plaatje снимки фотографию fotografias".split()
 )
 
+HANGS_ON = frozenset(
+    "wall piano mantelpiece mantel shelf dresser sideboard frame framed locket wand klavier kommode rahmen seinal seinas "
+    "mur cheminee cadre pared marco parete cornice parede moldura muur lijst vaeg vaeggen veggen vaggen ramme ram seinalla "
+    "стене рамке scianie ramce stene ramecku sienas sienos falon".split()
+)
+"""Where a picture hangs or stands that is seen in the picture."""
+
 TAKER = frozenset(
     "photographer fotograf fotografin fotograaf photographe fotografo fotografa valokuvaaja kuvaaja kuvannut фотограф "
     "fotografs fotografe fotografas fotografka fenykepesz ljosmyndari camera kamera".split()
