@@ -30,6 +30,17 @@ DENIED = (
     "No fue en 1948.",
     "La fecha está mal.",
     "Det var inte 1948.",
+    "It was later than it says on the back.",
+    "Somebody wrote 1948 on it, but it was years earlier.",
+    "It says 1948, which can't be.",
+    "1948? Never.",
+    "1948 is too early.",
+    "The date is too late.",
+    "I don't think it was 1948.",
+    "Auf der Rückseite steht das falsche Jahr.",
+    "El año del dorso está equivocado.",
+    "Det står 1948 men det är fel.",
+    "Non era il 1948.",
 )
 
 
@@ -46,6 +57,10 @@ KEPT = (
     "I was not born in 1948.",
     "He came home in 1948, I never saw him.",
     "Not 1951.",
+    "It may have been 1948.",
+    "It was 1948, not 1949.",
+    "It was the summer after the year of the flood.",
+    "He was not there in 1948.",
 )
 
 

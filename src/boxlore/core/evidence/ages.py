@@ -119,6 +119,8 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     is_of_somebody = bool(own_relation(head)) or any(ident in shown for ident in leaning.named(head, pieces(head), ""))
     is_of_the_only_one = len(shown) == 1 and bool(_SHE.match(sentence.words))
     is_then = leaning.may_name_an_event(sentence.before) and not POINTING.search(sentence.words)
+    if _HERS_ALONE.fullmatch(sentence.words):
+        return  # “Vera's hat”, though “hat” is six in Hungarian
     if is_then or _COMPARED.search(sentence.words):  # “We moved to Elm Row. I was ten.”
         return
     if _HE.search(sentence.words) and _ALSO_SHE.search(sentence.words) and not is_of_somebody:
@@ -223,6 +225,7 @@ def _of(record: Record, lean: Lean) -> tuple[Limit, ...]:
     return after(of_item(record.id), lean.on, lean.least, lean.most)
 
 
+_HERS_ALONE = re.compile(r"\w+(?: \w+)?['’]s [^\W\d_]+")
 _COMPARED = re.compile(
     r"\b(?:years?|jahre|aastat|ans|år) (?:older|younger|jünger|älter|noorem|vanem|plus|yngre|äldre|eldre)\b",
     re.IGNORECASE,
@@ -342,11 +345,14 @@ def _goes_on_of(sentence: Sentence, person: Person | None) -> bool:
     is_of_her = not own.isdisjoint(told[:2])
     if _SOMEBODY_ELSE.search(before) or not (is_of_her or _OF_HERS.match(before) or is_an_occasion(before)):
         return False
+    if not is_of_her and _NAMED_LATER.search(before):
+        return False  # “in the garden of Anna Hay”
     return not any(is_noun_of_one(piece) or own_relation(piece) for piece in told if piece not in own)
 
 
 MOST_BEFORE = 12
 """Words of a sentence behind which “she” is still who it tells of; a longer one tells of more (common practice)."""
+_NAMED_LATER = re.compile(r"(?<=\W)[A-ZÄÖÜÕŠŽ][a-zäöüõšžéèëß]+\b")
 _OF_HERS = re.compile(
     r"(?:in|on|at|im|am|auf|bei|dans|en|nel|på|i) |(?:his|her|seine?|ihre?|sa|son|su|sus|hans|hennes) "
     r"(?:first|last|new|erste\w*|letzte\w*|neue\w*|premi\w+|primer\w*|nouve\w+|nuev\w+|första|første|nya|nye) |"

@@ -20,37 +20,45 @@ TOLD = ("story", "note", "title", "occasion", "date")
 _YEAR = re.compile(r"(?<![\d.,/-])(?:18|19|20)\d\d(?![\d.,/-]\d|\w)")
 _NOT = (
     r"(?:(?:is|was|ca|could|did|does|would)n['’]t|cannot|can ?not|(?:is|was|could|did|does) not|not|never|nicht|"
+    r"no way|(?:do(?:es)?n['’]t|do not|can['’]t|never) (?:think|believe|see)|doubt|"
     r"kein\w*|(?:ei|pole|polnud|mitte)(?: olnud| saanud olla)?|n['’](?:est|était) pas|pas|no (?:es|era|fue|puede ser)|"
     r"no|non (?:è|era)|non|inte|ikke|niet)"
 )
 _SMALL = (
-    r"(?:(?:be|have|been|really|quite|taken|made|possibly|right|in|of|from|the|year|as early as|as late as|sein|"
-    r"gewesen|im|jahr|aus|von|aastal|aasta|en|de|del|du|dès|nel|år|året|het|uit)\W+){0,4}"
+    r"(?:(?:be|have|been|really|quite|taken|made|possibly|right|in|of|from|the|year|as early as|as late as|it|this|"
+    r"that(?:['’]s)?|was|is|could|sein|gewesen|im|jahr|aus|von|aastal|aasta|en|de|del|du|dès|il|nel|det|var|år|"
+    r"året|het|uit)\W+){0,5}"
 )
 _NOT_THEN = re.compile(rf"\b{_NOT}\W+{_SMALL}(?P<year>(?:18|19|20)\d\d)(?!\d)", re.IGNORECASE)
 _WRONG = (
     r"(?:(?:is|are|was|must be|has to be|ist|sind|on|est|es|está|è|är|er) (?:(?:all|quite|simply|just|surely) )?"
-    r"(?:wrong|mistaken|false|a mistake|an error|nonsense|not right|not true|falsch|ein irrtum|verkehrt|vale|eksitus|"
-    r"fausse?|une erreur|falso|falsa|errónea?|mal|sbagliat[oa]|fel|feil|forkert|fout)|(?:is|was)n['’]t (?:right|true)|"
-    r"can(?:no|['’])t be right|(?:kann|stimmt|passt)(?: so| aber)* nicht(?: stimmen)?|"
-    r"ei (?:ole õige|klapi|vasta tõele)|lies|stämmer inte|stemmer ikke|klopt niet|n['’]est pas (?:juste|exacte?)|"
-    r"no es correct[oa])"
+    r"(?:wrong|too (?:early|late)|mistaken|false|a mistake|an error|nonsense|not right|not true|falsch|"
+    r"zu (?:früh|spät)|ein irrtum|verkehrt|vale|eksitus|fausse?|une erreur|falso|falsa|errónea?|equivocad[oa]|mal|"
+    r"sbagliat[oa]|fel|feil|forkert|fout)|(?:is|was)n['’]t (?:right|true)|can(?:no|['’])t be right|"
+    r"(?:kann|stimmt|passt)(?: so| aber)* nicht(?: stimmen)?|ei (?:ole õige|klapi|vasta tõele)|lies|stämmer inte|"
+    r"stemmer ikke|klopt niet|n['’]est pas (?:juste|exacte?)|no es correct[oa])"
 )
 _WRITING = (
     r"(?:back|writing|inscription|caption|label|note on (?:it|the back)|date|year|pencil|rückseite|aufschrift|"
-    r"beschriftung|jahreszahl|datum|tagakülg|tagaküljel|kiri|kuupäev|aastaarv|dos|verso|date|légende|dorso|reverso|"
-    r"fecha|retro|data|baksida\w*|årtal\w*|bagside\w*|årstall\w*|achterkant|jaartal)"
+    r"beschriftung|jahr|jahreszahl|datum|tagakülg|tagaküljel|kiri|kuupäev|aasta|aastaarv|dos|verso|légende|année|"
+    r"dorso|reverso|fecha|año|retro|data|baksida\w*|årtal\w*|bagside\w*|årstall\w*|achterkant|jaartal)"
 )
 _THE_BACK_IS_WRONG = re.compile(
     rf"\b{_WRITING}\b[^.;!?]{{0,30}}?\b{_WRONG}"
     rf"|\b(?:whatever|no matter what|egal was|ükskõik mis)\b[^.;!?]{{0,20}}\b{_WRITING}\b"
     rf"|\b(?:don['’]t|never|do not) (?:trust|believe|mind) (?:the )?{_WRITING}\b"
-    rf"|\b{_WRONG} (?:on|written on) the {_WRITING}\b",
+    rf"|\b{_WRONG} (?:on|written on) the {_WRITING}\b"
+    rf"|\b(?:wrong|false|mistaken|falsche[sn]?|mauvaise|vale|fel|feil|forkert|verkeerde) {_WRITING}\b"
+    r"|\b(?:later|earlier|older) than (?:what )?(?:it |is |says |the |written |on )*(?:back|writing|label)\b",
     re.IGNORECASE,
 )
 _YEAR_IS_WRONG = re.compile(
-    r"(?P<year>(?:18|19|20)\d\d)(?!\d)(?:,? (?:but )?(?:that|which|das|aber das|see|aga see|cela|c['’]|eso|pero eso))?"
-    rf" ?{_WRONG}",
+    r"(?P<year>(?:18|19|20)\d\d)(?!\d)(?:,? (?:but |men |aber )?(?:that|which|das|see|aga see|cela|c['’]|eso|pero eso|"
+    rf"det))? ?{_WRONG}"
+    r"|(?P<then>(?:18|19|20)\d\d)(?!\d)(?: on (?:it|the back))?(?:\?+ (?:no|never|nein|nie|ei|non|nej)\b"
+    r"|,? (?:which|that) (?:can['’]t|cannot)\b"
+    r"|,? (?:but|aber|aga|mais|pero|men) (?:\w+ ){0,4}?(?:years?|jahre?|aastat|ans|años|år) "
+    r"(?:earlier|later|before|after|früher|später|varem|hiljem|plus t(?:ôt|ard)|antes|después|tidigare|senare))",
     re.IGNORECASE,
 )
 
@@ -76,7 +84,8 @@ def denials(record: Record) -> list[Denial]:
 
 def _years_denied(words: str) -> Iterator[int]:
     for pattern in (_NOT_THEN, _YEAR_IS_WRONG):
-        yield from (int(match["year"]) for match in pattern.finditer(words))
+        for match in pattern.finditer(words):
+            yield int(match["year"] or match["then"])
 
 
 def years_written(words: str) -> frozenset[int]:
