@@ -1,7 +1,7 @@
 """Dates in the borders of prints as people copy them, and what a careful person would conclude: developed in that
 month, and taken two years before it at most (common practice, no source)."""
 
-from tests.core.evidence.family import BACK, days_of, item, told, worked_out
+from tests.core.evidence.family import BACK, days_of, item, shown, told, worked_out
 from tests.every_row import every_row
 
 from boxlore.core.statements import KEEPER
@@ -35,6 +35,11 @@ BORDERS = (
     ("inscription", "St. Petersburg, 1911", "1909-01-01 1911-12-31"),
     ("inscription", "Rosa and me, Sept 1926", "1924-09-01 1926-09-30"),
     ("inscription", "1926, Dover.", "1924-01-01 1926-12-31"),
+    ("inscription", "Ivy 1935", "1933-01-01 1935-12-31"),
+    ("inscription", "Ivy and Ivy, Aug. 1935", "1933-08-01 1935-08-31"),
+    ("inscription", "Rex 1935", "- -"),
+    ("inscription", "3.8.1935", "1933-01-01 1935-12-31"),
+    ("inscription", "3/VIII/1935", "1933-01-01 1935-12-31"),
     ("inscription", "Rosa, Gold Medal Paris, 1889", "- -"),
     ("inscription", "Rosa, born in Dover, 1912", "- -"),
     ("inscription", "Rosa, 1912, and Otto, 1914", "- -"),
@@ -45,5 +50,5 @@ BORDERS = (
 @every_row(("field", "words", "wanted"), BORDERS)
 def test_borders(field: str, words: str, wanted: str) -> None:
     source = BACK if field == "inscription" else KEEPER
-    record = item("i", told(field, words, source=source))
+    record = item("i", told(field, words, source=source), people=[shown("Ivy")])
     assert days_of(worked_out([record]), "i") == wanted

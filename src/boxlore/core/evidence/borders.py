@@ -19,7 +19,7 @@ from boxlore.core.dates.phrases import PhraseSettings
 from boxlore.core.evidence.claims import Claim, dated, of_item, weaker
 from boxlore.core.evidence.denials import denials, held_against
 from boxlore.core.evidence.even_years import YEAR
-from boxlore.core.evidence.leaning import may_be_meant
+from boxlore.core.evidence.leaning import may_be_meant, pieces
 from boxlore.core.evidence.network import ORIGIN, Limit
 from boxlore.core.evidence.object_clues import POSTED, is_a_copy
 from boxlore.core.evidence.sentences import Sentence
@@ -56,8 +56,21 @@ def clues(record: Record, sentences: Sequence[Sentence], settings: PhraseSetting
             yield from held_against(record, denied, _developed(record, view, words, edtf), view)
     for view in record.all("inscription"):
         words = one_line(view.words)
-        if view.source.said is Said.INSCRIPTION and (edtf := _written(words, settings)) is not None:
+        edtf = _written(words, settings) or _written(_without_who(words, record), settings)
+        if view.source.said is Said.INSCRIPTION and edtf is not None:
             yield from held_against(record, denied, _developed(record, view, words, edtf), view)
+
+
+def _without_who(words: str, record: Record) -> str:
+    """What stands behind the names of those in the picture: “Otto 1935”."""
+    names = {piece for shown in record.shown() for piece in pieces(shown.name)}
+    said = words.split(" ")
+    while said and names and set(pieces(said[0])) <= names | _JOINED:
+        del said[0]
+    return " ".join(said)
+
+
+_JOINED = frozenset("and und ja et y e och og & with mit".split())
 
 
 def _written(words: str, settings: PhraseSettings) -> Edtf | None:
@@ -65,6 +78,8 @@ def _written(words: str, settings: PhraseSettings) -> Edtf | None:
     read = phrases.read(words, settings)
     if read.edtf is not None and not read.ask and _is_a_date_alone(words):
         return read.edtf
+    if numbers := _IN_NUMBERS.fullmatch(words.strip(" .•·*")):
+        return parsed(numbers["year"])
     match = _IN_PRINT.fullmatch(words.strip(" .•·*"))
     return (_month_in(match, settings) if match else None) or _in_a_part(words, settings)
 
@@ -91,6 +106,8 @@ def _has_words_of_dates_alone(words: str) -> bool:
     return all(token.is_any(_OF_A_DATE) for token in said)
 
 
+_IN_NUMBERS = re.compile(r"\d{1,2}[./-] ?(?:\d{1,2}|[IVX]{1,4})[./-] ?(?P<year>(?:18|19|20)\d\d)")
+"""A day in numbers, of which no more than the year is taken: which is the month depends on who wrote it."""
 _OF_SOMETHING_ELSE = re.compile(
     r"[†©*]|\b(?:medals?|prizes?|awards?|exhibitions?|exposition\w*|expo|est|established|founded|since|patent\w*|copyright|"
     r"born|died|buried|copied|copy|reprint\w*|letter|medaill\w*|ausstellung|gegründet|seit|geb|geboren|gest|gestorben|"

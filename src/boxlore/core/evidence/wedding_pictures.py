@@ -96,7 +96,7 @@ def couple_in(words: str, leaning: Leaning, *, narrator: str, shown: Sequence[st
             return _only_couple(leaning, shown) if hers & _THEIRS and not guests else ()
         if meant:
             return _couple(meant, leaning, shown) if len(meant) > 1 or not hers & _THEIRS or not guests else ()
-    return ()
+    return _only_couple(leaning, shown) if hers & _THEIRS and not guests else ()
 
 
 def _only_couple(leaning: Leaning, shown: Sequence[str]) -> tuple[str, ...]:
