@@ -69,14 +69,15 @@ class Known:
 
 @dataclass(slots=True)
 class Brought:
-    """What went there: acts, statements, tombstones, and all rows; and statements that did not, as this desk does not
-    tell by the names of those who told them."""
+    """What went there: acts, statements, tombstones, and all rows; statements that did not, as this desk does not tell
+    by the names of those who told them; and how the log here was when it was looked at (`log_state`)."""
 
     acts: int = 0
     statements: int = 0
     tombstones: int = 0
     rows: int = 0
     of_others: int = 0
+    state: str = ""
 
 
 @contextmanager
@@ -205,6 +206,7 @@ def bring(
     try:
         new = _Here(place, here, known)
         brought = Brought(len(new.acts), len(new.statements), len(new.tombstones), of_others=new.of_others)
+        brought.state = log_state(here)
         if not new.is_empty:
             kept = left_out(*new.words) if new.has_words else LeftOut()
             with in_words():

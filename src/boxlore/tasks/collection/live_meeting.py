@@ -88,14 +88,14 @@ class LiveMeeting:
         while True:
             is_last = self._ended.is_set()
             if meeting.told_so_far() != told:
-                self._hear(meeting.exchange())
+                met = meeting.exchange()
+                told = met.brought.state  # what is told meanwhile is told since
+                self._hear(met)
                 if monotonic() - marked >= MARKS:
                     meeting.put_right(Met())
                     marked = monotonic()
-                told = meeting.told_so_far()
             elif ROWS in news:
                 self._hear(meeting.hear())
-                told = meeting.told_so_far()
             if is_last or self.out != shown or monotonic() - shown_at >= BEAT:
                 shown, shown_at = "" if is_last else self.out, monotonic()
                 have_out(place, shown, self._collection.by)
