@@ -365,9 +365,9 @@ def subject_triples(
     return lines + [annotation(statement, node) for statement in statements]
 
 
-def person_triples(person: Person) -> list[str]:
-    """A person of the registry in FOAF."""
-    return _foaf(urn(person.id), person.name)
+def person_triples(person: Person, entry: str) -> list[str]:
+    """A person of the registry in FOAF, by one entry: each that is the same person has the name that stands."""
+    return _foaf(urn(entry), person.name)
 
 
 def _foaf(node: str, name: str) -> list[str]:

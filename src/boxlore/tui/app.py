@@ -207,13 +207,27 @@ class Boxlore(DrawingApp, ThemedApp):
         if self.collection is not None and folder.resolve() == self.collection.folder.resolve():
             self.pop_screen()  # it is open: back to its front door
             return ""
-        try:
-            collection = self._opened.enter_context(open_collection(folder, fallback_read_only=True))
-        except BoxloreError as error:
-            return str(error)
-        remember(folder)
-        await self.show_collection(collection)
+        if not await self._kept():
+            return "What was typed could not be kept, so this collection stays open."
+        with ExitStack() as opened:
+            try:
+                collection = opened.enter_context(open_collection(folder, fallback_read_only=True))
+            except BoxloreError as error:
+                return str(error)
+            remember(folder)
+            if self.collection is None:
+                self._opened.push(opened.pop_all())
+                await self.show_collection(collection)
+            else:
+                self.call_later(self._change_to, collection, opened.pop_all())
         return ""
+
+    async def _change_to(self, collection: Collection, opened: ExitStack) -> None:
+        """Give the collection that was open back to others, and show another."""
+        with self.batch_update():
+            await self._leave_screens()
+            self._opened.push(opened)
+            await self.show_collection(collection)
 
     async def make_demo(self, folder: Path) -> str:
         """Make the demonstration in a folder; it is opened when its report is closed. Returns ''."""
@@ -262,6 +276,11 @@ class Boxlore(DrawingApp, ThemedApp):
         folder, self.made = self.made, None
         return "" if folder is None else await self.open_folder(folder)
 
+    async def action_others(self) -> None:
+        """Show where another collection is opened or started; Esc goes back to the one that is open."""
+        if await self._kept():
+            await self._other_collection()
+
     async def action_backups(self) -> None:
         """Ask which backup shall come back. Everything typed is kept, the collection is closed, the backup brought
         back, and what is there then is opened: as chosen, or as it was, where that could not be done."""
@@ -279,14 +298,18 @@ class Boxlore(DrawingApp, ThemedApp):
 
     async def _put_away(self) -> None:
         """Close the collections that are open, once no thread reads in them; the first screen stands then."""
+        with self.batch_update():
+            await self._leave_screens()
+            await self._other_collection(hidden=True)
+
+    async def _leave_screens(self) -> None:
+        """Take all screens away, and close the collections once no thread reads in them."""
         reading = [worker for worker in self.workers if worker.is_running]
         await asyncio.gather(*(worker.wait() for worker in reading), return_exceptions=True)
-        with self.batch_update():
-            while len(self.screen_stack) > 1:
-                await self.pop_screen()
-            self.collection = self.showing.collection = None
-            self.close_collections()
-            await self._other_collection(hidden=True)
+        while len(self.screen_stack) > 1:
+            await self.pop_screen()
+        self.collection = self.showing.collection = None
+        self.close_collections()
 
     async def _bring_back(self, folder: Path, wanted: ListedBackup, *, reopen: bool = False) -> None:
         """Bring a backup back on a card; the collection is opened when its report is closed, with `reopen` also as it

@@ -658,6 +658,10 @@ def test_what_a_merged_entry_tells_goes_with_the_items_that_are_chosen(mine: Col
     for part in ("open", "closed"):
         told = (tmp_path / "1" / part / "data" / "metadata" / "records.nt").read_text("utf-8")
         assert '"Reval"' in told and '"1909"' in told and "Mia" not in told
+    rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
+    with open_collection(tmp_path / "again", on_day=ON) as made_again:
+        assert made_again.people()[entry.id].ids == made_again.people()[kristjan.id].ids  # still one
+        assert made_again.people().names()[entry.id] == "Kristjan Tamm"
 
 
 def test_whoever_told_what_goes_goes_along_with_a_name_where_it_may_be_told(mine: Collection, tmp_path: Path) -> None:

@@ -2,6 +2,7 @@
 
 import shutil
 from collections.abc import Callable, Iterator
+from contextlib import ExitStack
 from pathlib import Path
 
 import pytest
@@ -155,6 +156,24 @@ def test_from_another_collection_esc_goes_back_to_the_one_that_is_open(run: Run,
                 assert "Who tells today?" in hands.text
 
     run(look())
+
+
+def test_another_collection_from_a_sitting_gives_the_first_one_back(run: Run, folder: Path, tmp_path: Path) -> None:
+    second = tmp_path / "second"
+    shutil.copytree(folder, second)
+
+    async def change() -> None:
+        with ExitStack() as stack:
+            collection = stack.enter_context(open_collection(folder))
+            async with hands_on(collection, opened=stack) as hands:
+                await hands.press("escape", "C", "O")
+                await hands.fill(str(second))
+                await hands.until("1 of 8")
+                assert hands.app.collection is not None and hands.app.collection.folder == second
+                with open_collection(folder) as again:
+                    assert again.store.writable
+
+    run(change())
 
 
 def test_leaving_by_the_menu(run: Run) -> None:

@@ -189,7 +189,7 @@ def thing_lines(
     registry, kept = seen.people(), keepers_alone(collection)
     for kind, ident, views in thing_views(collection, seen, people, sittings):
         if kind is Kind.PERSON:
-            yield from person_triples(registry[ident])
+            yield from person_triples(registry[ident], ident)
         recordings, shown = _sitting_facts(collection, seen, ident, kept) if kind is Kind.SITTING else ([], [])
         yield from subject_triples(kind, ident, views, recordings, shown)
 

@@ -22,6 +22,7 @@ class MenuHost(TaskHost, Protocol):
 
 
 THIS, COLOURS, GUIDE, LEAVE, SURVEY, BACKUPS = "this", "light", "guide", "leave", "survey", "backups"
+OTHERS = "others"
 NAMES, SHEETS = "names", "sheets"
 TASK = "task:"
 
@@ -92,6 +93,7 @@ LAST = (
     Choice(THIS, "This photograph", "what the F-keys do"),
     Choice(GUIDE, "Guide", "F1"),
     Choice(COLOURS, "Light or dark colours"),
+    Choice(OTHERS, "Another collection", "open or start one", "c"),
     Choice(LEAVE, "Leave", "Ctrl+Q", NO_KEY),
 )
 
@@ -104,6 +106,8 @@ async def open_menu(screen: MenuHost) -> None:
             await open_group(screen, value)
         elif value == COLOURS:
             screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
+        elif value == OTHERS:
+            await screen.app.run_action(OTHERS, default_namespace=screen.app)
         else:
             await screen.app.run_action(value, default_namespace=screen.app.screen)
 
