@@ -85,7 +85,7 @@ class Boxlore(DrawingApp, ThemedApp):
     async def on_mount(self) -> None:
         self.signals.hear(draws=not self.is_headless)
         if self.collection is None:
-            ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.open_made)
+            ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.from_parcel, self.open_made)
             await self.push_screen(StartScreen(*ways, broken=self._broken, recent=recent_collections()))
         else:
             await self.show_collection(self.collection)
@@ -183,7 +183,7 @@ class Boxlore(DrawingApp, ThemedApp):
 
     async def _other_collection(self, *, hidden: bool = False) -> None:
         """Show the screen on which a collection is opened or started; `hidden` while another card stands on it."""
-        ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.open_made)
+        ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.from_parcel, self.open_made)
         back = self.collection.settings.title if self.collection is not None else ""
         await self.push_screen(StartScreen(*ways, recent=recent_collections(), hidden=hidden, back=back))
 
@@ -261,6 +261,21 @@ class Boxlore(DrawingApp, ThemedApp):
             ]
 
         await self.push_screen(WorkingScreen("Make one again from a transfer", job, lambda: None, again=again))
+
+    async def from_parcel(
+        self, folder: Path, parcel: Path, passphrase: str, again: Callable[[str], Awaitable[None]]
+    ) -> None:
+        """Make a working copy of a parcel; it is opened when its report is closed. `again` asks once more."""
+        from boxlore.tasks.collection.parcels import copy_from_parcel, passphrase_for
+        from boxlore.tasks.collection.said_of_joining import said_of_working_copy
+
+        def job(progress: Progress) -> list[str]:
+            made = copy_from_parcel(folder, parcel, passphrase_for(parcel, lambda: passphrase), progress)
+            self.made = folder
+            later = "Later, “Hand on”, “A parcel” makes a parcel of what was told here, to send back."
+            return [*said_of_working_copy(parcel, folder, made.joined), later]
+
+        await self.push_screen(WorkingScreen("Begin with a parcel", job, lambda: None, again=again))
 
     async def restore(self, folder: Path) -> str:
         """Ask which backup shall come back, bring it back, and open it when its report is closed. Returns ''."""

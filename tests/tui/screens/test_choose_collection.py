@@ -10,6 +10,8 @@ from tests.tui.conftest import hands_on
 
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.parcels import ParcelOrder, make_parcel
+from boxlore.tasks.collection.progress import QUIET
 from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.demo import every_task
 
@@ -130,6 +132,7 @@ def test_the_demonstration_is_made_and_opened(
         ("Open a collection", "Open a collection Folder"),
         ("See the demonstration", "Folder for it"),
         ("Make one again from a transfer", "Folder of the transfer"),
+        ("Begin with a parcel", "Folder for the working copy"),
         ("Bring back a backup", "Folder of the collection"),
     ],
 )
@@ -209,3 +212,24 @@ def test_a_collection_is_made_again_from_a_transfer(run: Run, pictured: Path, tm
     run(rebuild())
     with open_collection(tmp_path / "again", write=False) as collection:
         assert [record.number for record in records(collection)] == ["TRA-0001", "TRA-0002"]
+
+
+def test_a_working_copy_is_made_of_a_parcel_that_somebody_sent(run: Run, pictured: Path, tmp_path: Path) -> None:
+    parcel = tmp_path / "parcel.zip"
+    with open_collection(pictured) as collection:
+        make_parcel(collection, parcel, ParcelOrder(new_copy=True), QUIET)
+
+    async def begin() -> None:
+        async with hands_on(None) as hands:
+            await hands.press("«p»")
+            await hands.fill(str(tmp_path / "none.zip"), str(tmp_path / "mine"), "")
+            assert "There is no file " in hands.text
+            await hands.refill(str(parcel))
+            await hands.press("ctrl+s")
+            await hands.until("It numbers in series")
+            await hands.press("enter")
+            await hands.until("1 of 2")
+            hands.app.close_collections()
+
+    run(begin())
+    assert (tmp_path / "mine" / "collection.sqlite").is_file()

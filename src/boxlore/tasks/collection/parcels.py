@@ -228,7 +228,8 @@ def take_in(
         if about.get("collection") != collection.id:
             raise WrongUse(
                 f"{parcel.name} is of another collection: {about.get('title', '')[:60]}.",
-                "Two families' collections stay two.",
+                "Two families' collections stay two. One that is new to you begins with it: “Another collection”, "
+                "“Begin with a parcel” (boxlore new FOLDER --join PARCEL).",
             )
         joined = join(collection, folder, progress, new_numbers=new_numbers)
         joined.same_series = joined.same_series and joined.log.acts > 0  # else it is one's own, come back

@@ -30,6 +30,9 @@ FolderAction = Callable[[Path], Awaitable[str]]
 Rebuild = Callable[[Path, Path, Callable[[str], Awaitable[None]]], Awaitable[None]]
 """Makes a collection in a folder from a transfer; the last asks again, and says what was wrong."""
 
+FromParcel = Callable[[Path, Path, str, Callable[[str], Awaitable[None]]], Awaitable[None]]
+"""Makes a working copy in a folder of what is in a parcel, with its passphrase; the last asks again."""
+
 WELCOME = (
     "Boxes of photographs, and someone who still knows.\n\n"
     "Boxlore sits with the two of you: it shows a scan, you ask, and every word is kept beside the number of the "
@@ -52,8 +55,9 @@ class StartScreen(Screen[None]):
     """Offers to start a collection, open one or see the demonstration.
 
     `opened` opens a folder, `demo` makes the demonstration in one, `restore` asks for a backup of one and brings it
-    back, `rebuild` makes one in a folder from a transfer; `resumed` is called whenever this screen is on top again and
-    returns what went wrong, or ''. `broken` is a folder that could not be opened, and why.
+    back, `rebuild` makes one in a folder from a transfer, `from_parcel` from a parcel; `resumed` is called whenever
+    this screen is on top again and returns what went wrong, or ''. `broken` is a folder that could not be opened, and
+    why.
     """
 
     AUTO_FOCUS = ""
@@ -62,7 +66,8 @@ class StartScreen(Screen[None]):
         ("o,2", "open"),
         ("d,3", "demo"),
         ("t,4", "rebuild"),
-        ("r,5", "restore"),
+        ("p,5", "parcel"),
+        ("r,6", "restore"),
         ("f1", "guide"),
         ("escape", "more"),
         ("ctrl+q,q", "leave"),
@@ -78,6 +83,7 @@ class StartScreen(Screen[None]):
         demo: FolderAction,
         restore: FolderAction,
         rebuild: Rebuild,
+        from_parcel: FromParcel,
         resumed: Callable[[], Awaitable[str]],
         broken: tuple[Path, str] | None = None,
         recent: Sequence[Path] = (),
@@ -92,7 +98,7 @@ class StartScreen(Screen[None]):
         self._hidden = hidden
         self._recent = list(recent)
         self._opened, self._demo, self._restore, self._resumed = opened, demo, restore, resumed
-        self._rebuild = rebuild
+        self._rebuild, self._from_parcel = rebuild, from_parcel
         self._broken = broken
         self._note, self._way_back = Line(id="note"), Line(("  R  ", "bold $primary"), "Bring back a backup\n")
         self._five = Line(
@@ -108,7 +114,8 @@ class StartScreen(Screen[None]):
                 ("  S  ", "bold $primary"), "Start a collection\n",
                 ("  O  ", "bold $primary"), "Open a collection\n",
                 ("  D  ", "bold $primary"), "See the demonstration: the Tamm and Rourke families\n",
-                ("  T  ", "bold $primary"), "Make one again from a transfer to an archive",
+                ("  T  ", "bold $primary"), "Make one again from a transfer to an archive\n",
+                ("  P  ", "bold $primary"), "Begin with a parcel that somebody sent",
             )  # fmt: skip
             yield self._way_back
             if self._back:
@@ -288,6 +295,8 @@ class StartScreen(Screen[None]):
             if not answers["package"] or not answers["folder"]:
                 return "Name both folders."
             package = typed_path(answers["package"])
+            if package.is_file():
+                return f"{package.name} is a file. A parcel is opened with P, “Begin with a parcel”."
             if not package.is_dir():
                 return f"There is no folder {package}."
             if fault := _cannot_be_made(answers["folder"]):
@@ -300,6 +309,33 @@ class StartScreen(Screen[None]):
             return ""
 
         form = Form("Make one again from a transfer", blanks, answer)
+        await form.open(self.app)
+
+    async def action_parcel(self) -> None:
+        """Make a working copy of the first parcel that somebody sent, and open it."""
+        blanks = [
+            Blank("file", "The parcel", "", "A file that was made by “Hand on”, “A parcel”, for one without a working "
+                  "copy.", path="file"),
+            Blank("folder", "Folder for the working copy", "~/photographs", "Made if it is not there.", path="folder"),
+            Blank("passphrase", "Passphrase", "", "Only where the parcel is locked."),
+        ]  # fmt: skip
+
+        async def answer(answers: Answers) -> str:
+            if not answers["file"] or not answers["folder"]:
+                return "Name the parcel and a folder."
+            parcel = typed_path(answers["file"])
+            if not parcel.is_file():
+                return f"There is no file {parcel}. Tab completes a path, F3 looks through the folders."
+            if fault := _cannot_be_made(answers["folder"]):
+                return fault
+
+            async def again(fault: str) -> None:
+                await form.anew(answers, fault).open(self.app)
+
+            await self._from_parcel(typed_path(answers["folder"]), parcel, answers["passphrase"], again)
+            return ""
+
+        form = Form("Begin with a parcel", blanks, answer)
         await form.open(self.app)
 
     async def action_restore(self) -> None:
@@ -334,6 +370,7 @@ class StartScreen(Screen[None]):
             Choice("open", "Open a collection", key="o"),
             Choice("demo", "See the demonstration", key="d"),
             Choice("rebuild", "Make one again from a transfer", "of what an archive has", "t"),
+            Choice("parcel", "Begin with a parcel", "that somebody sent", "p"),
             Choice("restore", "Bring back a backup", "as the collection was before", "r"),
             Choice("leave", "Leave", key="q"),
         ]
