@@ -113,3 +113,18 @@ def test_ages_of_halves_and_between_two_numbers() -> None:
     ):
         reading = read(words, SOUTH, KNOWN)
         assert (reading.edtf and reading.edtf.text, reading.alternatives) == (edtf, choices), reading
+
+
+def test_other_languages_tell_ours_and_ages_as_english_does() -> None:
+    here = MappingProxyType({"hier": (("the move", "1953-11"),), "siin": (("the move", "1953-11"),)})
+    known = KnownDates(births=MappingProxyType({"ruth": "1951-05-09"}), narrator="1951-05-09", perhaps=here)
+    for words, language, first in (
+        ("unser zweites Weihnachten hier", "de", "1954-12-25"),
+        ("meie esimene jõul siin", "et", "1953-12-25"),
+        ("Ruths zweites Weihnachten", "de", "1952-12-25"),
+        ("kui ma olin kaheteistkümnene", "et", "[1963-05-09..1964-05-08]"),
+        ("Ruth viiene", "et", "[1956-05-09..1957-05-08]"),
+        ("als ich noch zur Schule ging", "de", "[1957-05-09..1967-05-08]"),
+        ("kui ma veel koolis käisin", "et", "[1957-05-09..1967-05-08]"),
+    ):
+        assert read(words, PhraseSettings(language=language), known).choices[:1] == (first,), words

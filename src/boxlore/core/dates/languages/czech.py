@@ -69,7 +69,7 @@ CZECH = Language(
         "not": "ne|ne v|ale ne|kromě|nikdy|nikdy v|nebylo to|nebyl to",
         "today": "včera|dnes|loni|zpět",
         "clock": "půlnoc|půlnoci|půlnocí|poledne|polednem|poledni|svítáním|západem slunce|ráno|večer|odpoledne|v noci|v poledne|dopoledne",
-        "noise": "tady|zde|tam|na fotce|na fotografii|dokonce|trochu|o něco|ještě|na památku|památka na|upomínka na|na upomínku|tehdy|to byl|to byla|to bylo|bylo to|byl to|byla to|to je|v|ve|na|z|ze|bylo|byl|foto|fotografie|snímek|pořízeno|pořízena|datum|datováno|během|někdy|někdy v|je|přesně|za|na zadní straně|zadní strana|tužkou|dopis|dopis z|pohlednice|vyfoceno|fotografováno|no|ano|foto z|snímek z|minulého století|hodin|k|anno",
+        "noise": "náš|naše|našeho|naši|tady|zde|tam|na fotce|na fotografii|dokonce|trochu|o něco|ještě|na památku|památka na|upomínka na|na upomínku|tehdy|to byl|to byla|to bylo|bylo to|byl to|byla to|to je|v|ve|na|z|ze|bylo|byl|foto|fotografie|snímek|pořízeno|pořízena|datum|datováno|během|někdy|někdy v|je|přesně|za|na zadní straně|zadní strana|tužkou|dopis|dopis z|pohlednice|vyfoceno|fotografováno|no|ano|foto z|snímek z|minulého století|hodin|k|anno",
         "occasion": "dovolená|na dovolené|dovolené",
         "undated": "bez data|b d|neznámé|nevím|datum neznámé|nedatováno|neznámo|nepamatuji si|nevím přesně|nemám tušení|nevzpomínám si|přesně nevím|už nevím|nepamatuju si|nepamatuji",
         "no_year": "rok neznámý|rok nevím|nevím rok|nepamatuji rok|rok si nepamatuju|bez roku|nevím který rok",

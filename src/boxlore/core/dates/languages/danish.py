@@ -81,7 +81,7 @@ DANISH = Language(
         "one_month": "en måned",
         "today": "i går|i dag|sidste år|siden",
         "clock": "midnat|middag|daggry|solopgang|solnedgang|aften|eftermiddag|formiddag|om morgenen|om aftenen|om eftermiddagen",
-        "noise": "her|der|på billedet|også|endda|til minde om|minde om|til minde|til erindring om|erindring om|i|den|det|på|en|et|af|om|foto|fotografi|billede|taget|taget i|dato|dateret|under|engang i|var|er|det var|i løbet af|d|hen i|nøjagtig|de|præcis|bagpå|på bagsiden|bagside|bagsiden|med blyant|brev|brev af|kort|postkort|ja|fotograferet|foto fra|billede fra|til|ved|fra|hos|på en|en dag i|kl|klokken|for|anno",
+        "noise": "vores|her|der|på billedet|også|endda|til minde om|minde om|til minde|til erindring om|erindring om|i|den|det|på|en|et|af|om|foto|fotografi|billede|taget|taget i|dato|dateret|under|engang i|var|er|det var|i løbet af|d|hen i|nøjagtig|de|præcis|bagpå|på bagsiden|bagside|bagsiden|med blyant|brev|brev af|kort|postkort|ja|fotograferet|foto fra|billede fra|til|ved|fra|hos|på en|en dag i|kl|klokken|for|anno",
         "occasion": "ferie|på ferie|ferien|orlov|på orlov",
         "undated": "uden dato|udateret|ukendt|dato ukendt|ved ikke|u å|aner det ikke|husker ikke|kan ikke huske|jeg ved det ikke|det ved jeg ikke|ved det ikke|jeg husker ikke|ved ikke præcis",
         "no_year": "årstal ukendt|år ukendt|årstallet kendes ikke|husker ikke året|ved ikke hvilket år|uden årstal|år glemt",

@@ -88,7 +88,7 @@ FINNISH = Language(
         "not": "ei|ei vuonna|mutta ei|ei koskaan|ei ollut|se ei ollut|paitsi",
         "today": "eilen|tänään|viime vuonna|viime|sitten",
         "clock": "keskiyö|keskiyön|keskiyötä|puoliyö|puolenyön|puoltayötä|keskipäivä|keskipäivän|keskipäivää|puolipäivä|puolenpäivän|puoltapäivää|auringonlaskun|auringonlaskua|auringonnousun|auringonnousua|aamu|ilta|iltapäivä|aamulla|illalla|iltapäivällä|yöllä",
-        "noise": "tässä|tuossa|kuvassa|vähän|hieman|jopa|muistoksi|muisto|muistona|kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|klo|kello|anno",
+        "noise": "meidän|tässä|tuossa|kuvassa|vähän|hieman|jopa|muistoksi|muisto|muistona|kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|klo|kello|anno",
         "occasion_ahead": "loma|lomalla|loman|lomaa|lomamatkalla",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön|en muista|ei tietoa|en osaa sanoa|ei mitään tietoa|en tiedä tarkkaan|en muista tarkkaan|ei hajuakaan",
         "no_year": "vuosi tuntematon|vuosi ei tiedossa|en muista vuotta|vuosi unohtunut|vuotta ei tiedetä|ei tietoa vuodesta|en tiedä vuotta",

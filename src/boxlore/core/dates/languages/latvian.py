@@ -82,7 +82,7 @@ LATVIAN = Language(
         "not": "nevis|bet ne|nekad|tas nebija|nebija|izņemot",
         "today": "vakar|šodien|pērn|atpakaļ",
         "clock": "pusnakts|pusnakti|pusnaktī|pusdienas|pusdienām|pusdienlaiks|pusdienlaika|no rīta|vakarā|pēcpusdienā|naktī|rīts|vakars",
-        "noise": "te|šeit|tur|pat|arī|mazliet|piemiņai|atmiņai|par piemiņu|atmiņas no|tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika|brīvdienas|brīvdienās|atvaļinājumā|atvaļinājums|anno",
+        "noise": "mūsu|te|šeit|tur|pat|arī|mazliet|piemiņai|atmiņai|par piemiņu|atmiņas no|tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika|brīvdienas|brīvdienās|atvaļinājumā|atvaļinājums|anno",
         "undated": "bez datuma|nezināms|nezinu|nav zināms|nedatēts|neatceros|nezinu precīzi|precīzi nezinu|nav ne jausmas|es nezinu|es neatceros",
         "no_year": "gads nezināms|gadu neatceros|neatceros gadu|nezinu kurā gadā|bez gada",
         "correction": "nē|pareizāk|tas ir|bet|es gribēju teikt|gribēju teikt|atvainojiet|piedodiet|pareizi|precīzāk|īstenībā|patiesībā|proti|nē pagaidi|kļūda|labojums|atvainojos|nē atvainojiet|es domāju|nosvītrots|izlabots uz|izlabots",

@@ -79,7 +79,7 @@ LITHUANIAN = Language(
         "not": "ne|bet ne|niekada|tai nebuvo|nebuvo|išskyrus",
         "today": "vakar|šiandien|pernai|atgal",
         "clock": "vidurnaktis|vidurnaktį|vidurnakčio|vidurdienis|vidurdienį|vidurdienio|pusiaudienis|pusiaudienį|pusiaudienio|daryta|ryte|vakare|naktį|rytas|vakaras",
-        "noise": "praėjus|čia|ten|nuotraukoje|net|truputį|atminimui|prisiminimui|atminčiai|tai buvo|buvo|nuotrauka|foto|fotografija|data|metu|kažkada|yra|tiksliai|kitoje pusėje|pieštuku|laiškas|atvirukas|fotografuota|taip|po pietų|o|anno",
+        "noise": "mūsų|praėjus|čia|ten|nuotraukoje|net|truputį|atminimui|prisiminimui|atminčiai|tai buvo|buvo|nuotrauka|foto|fotografija|data|metu|kažkada|yra|tiksliai|kitoje pusėje|pieštuku|laiškas|atvirukas|fotografuota|taip|po pietų|o|anno",
         "occasion_ahead": "atostogos|atostogų|per atostogas|atostogas",
         "undated": "be datos|nežinoma|nežinau|nedatuota|nepamenu|neatsimenu|nežinau tiksliai|tiksliai nežinau|neprisimenu|nežinia",
         "no_year": "metai nežinomi|metų neprisimenu|neprisimenu metų|nežinau kuriais metais|be metų",

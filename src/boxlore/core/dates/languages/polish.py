@@ -70,7 +70,7 @@ POLISH = Language(
         "not": "nie|nie w|ale nie|oprócz|nigdy|nigdy w|to nie było|nie było to",
         "today": "wczoraj|dzisiaj|dziś|w zeszłym roku|temu",
         "clock": "północ|północy|północą|południe|południem|południa|świt|świtem|rano|wieczorem|po południu|w nocy|w południe|wieczór",
-        "noise": "tu|tutaj|tam|na zdjęciu|nawet|też|trochę|na pamiątkę|pamiątka|pamiątka z|na pamiątkę z|wtedy|wówczas|to był|to była|to było|to były|to jest|dn|w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie|ubiegłego wieku|zeszłego wieku|o godz|godz|o godzinie|urlopu|anno",
+        "noise": "nasz|nasza|nasze|naszego|naszej|nasi|tu|tutaj|tam|na zdjęciu|nawet|też|trochę|na pamiątkę|pamiątka|pamiątka z|na pamiątkę z|wtedy|wówczas|to był|to była|to było|to były|to jest|dn|w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie|ubiegłego wieku|zeszłego wieku|o godz|godz|o godzinie|urlopu|anno",
         "occasion": "ferie|ferii|na urlopie|urlop",
         "undated": "bez daty|b d|nieznana|nie wiem|data nieznana|niedatowane|nie pamiętam|nie wiem dokładnie|nie mam pojęcia|nie wiadomo|dokładnie nie wiem|nie pamiętam dokładnie",
         "no_year": "rok nieznany|nie pamiętam roku|nie wiem którego roku|bez roku|rok zapomniany|nie wiem w którym roku",

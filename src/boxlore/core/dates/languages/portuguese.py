@@ -74,7 +74,7 @@ PORTUGUESE = Language(
         "years": "anos",
         "not": "nunca|nunca em|não foi|não era|não em|jamais|exceto|excepto|salvo",
         "clock": "meia-noite|meio-dia|amanhecer|anoitecer|manhã|tarde|noite|de manhã|à tarde|à noite|madrugada",
-        "noise": "aqui|ali|na foto|também|um pouco|lembrança de|lembrança do|lembrança da|lembrança|recordação de|recordação do|recordação da|então|o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela|horas",
+        "noise": "nosso|nossa|o nosso|a nossa|aqui|ali|na foto|também|um pouco|lembrança de|lembrança do|lembrança da|lembrança|recordação de|recordação do|recordação da|então|o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela|horas",
         "occasion": "férias|de férias|em férias",
         "undated": "sem data|s d|desconhecida|data desconhecida|não sei|não me lembro|não me recordo|não sei bem|não faço ideia|não sei ao certo|não lembro",
         "no_year": "ano desconhecido|não sei o ano|não me lembro do ano|sem ano|ano esquecido|não sei que ano",

@@ -67,7 +67,7 @@ SPANISH = Language(
         "years": "años",
         "not": "nunca|nunca en|jamás|no fue|no era|no en|salvo|excepto",
         "clock": "medianoche|mediodía|amanecer|anochecer|mañana|tarde|noche|por la mañana|por la tarde|por la noche|de la tarde|madrugada",
-        "noise": "ahí|aquí|allí|en la foto|incluso|también|un poco|aún|recuerdo de|recuerdo del|recuerdo|en recuerdo de|como recuerdo de|como recuerdo del|entonces|el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|escrito|carta|carta de|postal|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|a mediodía|horas|de permiso",
+        "noise": "nuestro|nuestra|nuestros|nuestras|ahí|aquí|allí|en la foto|incluso|también|un poco|aún|recuerdo de|recuerdo del|recuerdo|en recuerdo de|como recuerdo de|como recuerdo del|entonces|el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|escrito|carta|carta de|postal|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|a mediodía|horas|de permiso",
         "occasion": "vacaciones|de vacaciones",
         "undated": "sin fecha|s f|desconocida|fecha desconocida|no sé|desconocido|s a|no me acuerdo|no recuerdo|ni idea|no lo sé|no sé exactamente|no me acuerdo bien|no recuerdo bien",
         "no_year": "año desconocido|no sé el año|no sé qué año|no recuerdo el año|sin año|año olvidado|no me acuerdo del año|no se sabe el año",
