@@ -2,6 +2,7 @@
 
 from textual.app import App
 
+from boxlore.tasks.collection.last_opened import colours_chosen
 from boxlore.tui import colours
 from boxlore.tui.signals import Leaving
 
@@ -18,7 +19,8 @@ class ThemedApp(App[int]):
         self.signals = Leaving(self.signalled, self.at_last)
         for theme in (colours.LAMP, colours.PAPER):
             self.register_theme(theme)
-        self.theme = colours.theme_for_terminal()
+        chosen = colours_chosen()
+        self.theme = chosen if chosen in (colours.LAMP.name, colours.PAPER.name) else colours.theme_for_terminal()
 
     def get_theme_variable_defaults(self) -> dict[str, str]:
         return dict(colours.LAMP.variables)

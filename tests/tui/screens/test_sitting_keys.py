@@ -294,6 +294,9 @@ def test_light_and_dark(run: Run, collection: Collection) -> None:
             await hands.press("escape")
             await hands.choose("Light or dark colours")
             assert {before, hands.app.theme} == {"lamp", "paper"}
+            chosen = hands.app.theme
+        async with hands_on(collection) as hands:
+            assert hands.app.theme == chosen  # the next time too
 
     run(sit())
 

@@ -11,9 +11,26 @@ from boxlore.core.errors import BoxloreError
 from boxlore.disk.writing import write_whole
 from boxlore.tasks.collection.opening import DATABASE
 
-FILE = "last-collection"
+FILE, COLOURS = "last-collection", "colours"
 MOST = 9
 """So many collections are remembered."""
+
+
+def remember_colours(name: str) -> None:
+    """Note the colours that were chosen; a state folder that cannot be written to costs only this comfort."""
+    try:
+        _folder().mkdir(parents=True, exist_ok=True)
+        write_whole(_folder() / COLOURS, name.encode())
+    except (OSError, RuntimeError, BoxloreError):  # RuntimeError: there is no home
+        return
+
+
+def colours_chosen() -> str:
+    """The colours that were chosen last; '' for none."""
+    try:
+        return (_folder() / COLOURS).read_text(encoding="utf-8").strip()
+    except (OSError, RuntimeError, UnicodeDecodeError):
+        return ""
 
 
 def _folder() -> Path:

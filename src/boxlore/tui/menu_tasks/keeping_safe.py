@@ -186,7 +186,8 @@ TASKS = {
         "A box or folder",
         "what it is made of, where it stands",
         lambda collection: [
-            Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3. One that is not there yet is made."),
+            Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3. One that is not there yet is made; "
+                  "before 3/12 make box 3."),
             Blank("kind", "What is it?", "box", choices=tuple((kind, kind) for kind in KINDS)),
             Blank("at", "Where does it stand?", "", "The name of a room or shelf noted before. May stay empty."),
             Blank("materials", "What is it made of?", "", "For instance: buffered board; PVC; unknown card."),

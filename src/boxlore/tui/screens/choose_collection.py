@@ -125,6 +125,7 @@ class StartScreen(Screen[None]):
 
     def on_mount(self) -> None:
         self._note.display = False
+        self._five.display = not self._back  # who has one open knows the keys; small screens have no room for both
         self.query_one(".card").visible = not self._hidden
         if self._broken is not None:
             self._offer(*self._broken)

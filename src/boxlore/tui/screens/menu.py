@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import Protocol
 
 from boxlore.core.fields.language_names import language_name
+from boxlore.tasks.collection.last_opened import remember_colours
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui.menu_tasks import keeping_scans
@@ -106,6 +107,7 @@ async def open_menu(screen: MenuHost) -> None:
             await open_group(screen, value)
         elif value == COLOURS:
             screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
+            remember_colours(screen.app.theme)
         elif value == OTHERS:
             await screen.app.run_action(OTHERS, default_namespace=screen.app)
         else:
