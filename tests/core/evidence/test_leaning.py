@@ -292,6 +292,7 @@ WEDDINGS = (
     ("Nonie and Grandfer on their wedding day", True),  # the two in the picture, whatever they are called
     ("Nonie and Grandfer's wedding", False),
     ("Emma at their wedding", False),
+    ("Their wedding day", True),
     ("Ivy at a wedding", False),
     ("Tom and Ivy at a wedding", False),
     ("Tom and Ivy at their wedding", True),
