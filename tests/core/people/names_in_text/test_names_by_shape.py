@@ -75,6 +75,12 @@ NAMES = [
     ("Our Debbie at the gate", "Debbie"),
     ("Hope feeding hens", "Hope"),
     ("Grażyna w ogrodzie", "Grażyna"),
+    ("Love Moana, Mandy & Bex", "Moana; Mandy; Bex"),
+    ("Gail, Maud, Xan at the gate", "Gail; Maud; Xan"),
+    ("Gail, Maud, Auckland", "Gail; Maud"),
+    ("Gail, Maud, Christmas", "Gail; Maud"),
+    ("d. mcrae & p. tulloch", "d. mcrae; p. tulloch"),
+    ("Pamela née Thwaite", "Pamela; Thwaite"),
 ]
 
 NONE = [

@@ -34,7 +34,7 @@ from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import PARTICLES, TITLES
 from boxlore.core.people.names_in_text import words_beside_names_table as beside
 from boxlore.core.people.names_in_text.agreeing_words_table import SMALL
-from boxlore.core.people.names_in_text.borne_names import given_of
+from boxlore.core.people.names_in_text.borne_names import families, given_of, places
 from boxlore.core.people.names_in_text.candidate import Candidate
 from boxlore.core.people.names_in_text.dictionary_words import is_told_as_a_thing
 from boxlore.core.people.names_in_text.finder import NameFinder
@@ -96,6 +96,8 @@ _TITLES = TITLES - CALLED
 _BEHIND_SURELY = BEHIND - SURNAMES_TOO
 _LETTERS = TWO_LETTERS | BEFORE
 _LISTS = re.compile(r"\s*[,;/]\s*|\s*[&+]\s*")
+_SIGNS = frozenset("&+")
+"""Between two names."""
 _SENTENCE_BEGINS = frozenset('.!?:;\n"“„«(')
 _OWNER = re.compile(rf"{APOSTROPHES.pattern}s?$")
 _NUMERAL = re.compile(r"[IVX]{2,}")
@@ -310,6 +312,8 @@ class _Shapes:
     def _in_one_case(self, at: int) -> tuple[int, bool]:
         """What begins here where capitals tell nothing."""
         word = self._words[at]
+        if len(word.folded) == 1 and self._joins(at + 1) and self._is_behind_a_letter(at):
+            return at + 1, True
         if self._leads(at) or word.folded.isdigit() or len(word.folded) < _LONG - 1:
             return at, False
         behind = self._words[at + 1] if self._joins(at + 1) and not _OWNER.search(word.folded) else None
@@ -325,6 +329,15 @@ class _Shapes:
             last = at + 1 if is_anothers_name(_bare(behind), languages_told(self._words, at)) else at
         said = weight_in_one_case(Candidate(self._told, self._words, at, last))
         return last, said >= ENOUGH and not self._is_thing(at, last)
+
+    def _is_behind_a_letter(self, at: int) -> bool:
+        """`t. pascoe`, `mr t pascoe`: a family name behind an initial, which has a point or a title before it."""
+        family = _bare(self._words[at + 1])
+        is_initial = self._words[at].folded.isalpha() and self._words[at + 1].before.startswith(".")
+        is_initial = is_initial or self._before(at) in beside.TITLES_ALONE
+        return (
+            is_initial and len(family) >= _LONG_NAME and (family in families() or not is_word_of_a_dictionary(family))
+        )
 
     def _is_given(self, at: int, last: int) -> bool:
         """Whether words that begin with a given name are a name."""
@@ -474,7 +487,15 @@ class _Shapes:
             return True
         is_behind = span[0] - 1 in ends and bool(_LISTS.fullmatch(self._words[span[0]].before))
         is_before = span[1] + 1 in begins and bool(_LISTS.fullmatch(self._words[span[1] + 1].before))
+        if is_behind and (self._words[span[0]].before.strip() in _SIGNS or self._is_a_list(span[0] - 1, begins)):
+            told = [word.folded for word in self._words[span[0] : span[1] + 1]]
+            return told[0] not in TIMES_OF_THE_YEAR and "_".join(told) not in places()
         return is_before and (is_behind or self._begins(span[0]))
+
+    def _is_a_list(self, last: int, begins: AbstractSet[int]) -> bool:
+        """Whether the name that ends with a word stands behind a comma, as another does: `Tess, Maud, Zed`."""
+        first = max(begin for begin in begins if begin <= last)
+        return any(begin < first and self._words[first].before.strip() == "," for begin in begins)
 
     def _is_and(self, at: int) -> bool:
         return (
