@@ -34,12 +34,13 @@ from boxlore.core.dates.ages_in_captions import ME
 from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.centuries import at_the_turn, with_last_decade, with_shared_century
 from boxlore.core.dates.conflicts import can_both_be
-from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
+from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome, qualified
 from boxlore.core.dates.dated_at_an_age import dated_at_an_age
 from boxlore.core.dates.deciding import decided
 from boxlore.core.dates.double_meanings import (
     before_on,
     doubted,
+    from_then_or_of_then,
     is_month_or_day,
     on_with_doubt,
     with_more_than,
@@ -97,6 +98,8 @@ _ASKED = {
 }
 """Kinds of words with which nothing is read, and what is said then."""
 _WITH_YEAR = frozenset(("year", "dates"))
+_FROM = frozenset(("from",))
+_NUMBERED_DAYS = frozenset(("day", "ordinal"))
 
 _OF_SOMEBODY, _SOME_UNITS = frozenset(("person", "i")), frozenset(("unit", "years_old"))
 _NUMBERED_AGES = NUMBERS | {"years_old", "tens"}
@@ -115,7 +118,7 @@ _EDTF = re.compile(r"[-\dYX\[{/.?~%][-\dXYETSZ:+?~%\[\]{},./]*", re.ASCII)
 _A_DIGIT_GONE = re.compile(r"1[5-9][?_]\d|20[?_]\d", re.ASCII)
 """`19?6`: a year of which the tens cannot be read."""
 
-_DASH_AND_YEAR = re.compile(r"-(?:1[5-9]|20)\d\d")
+_DASH_AND_YEAR = re.compile(r"\??-(?:1[5-9]|20)\d\d")
 """“-1938” of an album is no year before Christ."""
 _TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])\??|\d{4}-\d{4}|\d{4}/\d\d?")
 """Two years, or a year and its month; the last two forms are no EDTF at all."""
@@ -184,11 +187,18 @@ def understood(
     if outcome and outcome.edtf and not (outcome.edtf.text[0] == "[" and _is_of_one_beside(outcome.edtf, words)):
         if outcome.ask and "roman" in kinds and (plainly := in_plain_words(words)):
             return understood(plainly, context, own)
-        may_be_none = "day" in kinds and "month" in kinds and len(tokens) > 1 and not _is_day_and_month(tokens)
+        may_be_none = (
+            not kinds.isdisjoint(_NUMBERED_DAYS)
+            and "month" in kinds
+            and len(tokens) > 1
+            and not _is_day_and_month(tokens)
+        )
         if may_be_none and (asks := _perhaps_no_day(tokens, words, outcome, context)):
             return asks
         if "measured" in kinds and _may_be_measure(tokens, words):
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
+        if "from" in kinds and len(tokens) > 1 and tokens[0].is_any(_FROM):
+            return from_then_or_of_then(outcome, tokens, context)
         return doubted(outcome, context)
     if "span" in kinds and "name" in kinds:
         as_lexed = tokens = without_unknown_wars(tokens, words)
@@ -580,16 +590,42 @@ def _of_two_months(year: str, first: str, last: str, context: DateContext) -> Ou
     return Outcome(None, which_is_meant(choices, context), choices) if choices else None
 
 
+_MARKED_YEAR = re.compile(r"(\d{4})([?~%]?)-([?~%]?)(\d\d)([?~%]?)(?<!\d\d-\d\d)(?<!\d\d-\d\d[?~%])")
+"""“1931?-35”, “1931~-34?”: two years, or a year with its month or season, with a mark behind the first or before the
+second."""
+
+
+def _of_a_marked_year(match: re.Match[str], context: DateContext) -> Outcome | None:
+    """What the figures come to without their marks, with these on what they are of, and whatever was to be asked."""
+    year, mark, before, last, behind = match.groups()
+    bare = understood(f"{year}-{last}", context)
+    if bare is None or not bare.choices:
+        return None
+    marks, mark_behind = mark or before or behind, before or behind
+    told = [
+        f"{begin}{mark}/{end}{mark_behind}" if end else qualified(begin, marks)
+        for begin, _, end in (choice.partition("/") for choice in bare.choices)
+        if begin[0] != "["
+    ]
+    first, *others = dict.fromkeys(told)
+    edtf = standard.parsed(first)
+    if not bare.ask and edtf.kind == "interval":
+        return guarded(Outcome(edtf), context)
+    return Outcome(edtf, which_is_meant((first, *others), context), tuple(others))
+
+
 def _in_figures(words: str, context: DateContext) -> Outcome | None:
     """A year with an open dash, or two months of a year in figures, which are asked about; None for other words."""
     if open_end := _OPEN_SPAN.fullmatch(words):
         return _of_an_open_span(open_end, context)
+    if marked := _MARKED_YEAR.fullmatch(words):
+        return _of_a_marked_year(marked, context)
     if two_months := _TWO_MONTHS.fullmatch(words):
         return _of_two_months(two_months[1], two_months[2], two_months[3], context)
     return None
 
 
-_SIGNS = frozenset("-–—.?")
+_SIGNS = frozenset("-–—.?~%")
 _MONTHS = frozenset(("month", "roman"))
 
 
@@ -621,7 +657,7 @@ def _literal(words: str) -> Edtf | None:
         return None
     if words.count("/") > 1 or (words[0] in _MARKS and words[-1] in _MARKS):
         return None  # “?1926?” is doubted, and no form of the standard's
-    if _DASH_AND_YEAR.fullmatch(words):
+    if _DASH_AND_YEAR.fullmatch(words) or _MARKED_YEAR.fullmatch(words):
         return None
     try:
         return standard.parsed(words)

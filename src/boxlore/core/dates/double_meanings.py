@@ -11,7 +11,7 @@ from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lexer import Token, lex
-from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, ENGLISH, LANGUAGE_BITS, Sense
 from boxlore.core.dates.wars_table import SPAN_NAMES, UNNAMED
 
 _MARCH = re.compile(
@@ -32,6 +32,55 @@ _AGED = re.compile(
 
 _BEGINS_A_NAME = frozenset("OAMHTLКк")
 """The first letters of these: most words begin with another one, and are not looked at further."""
+
+GIVEN_NAMES = frozenset(
+    "april may june august auguste mai maja jaan jann nikolaus silvester sylvester mars noël noel julio asunción reyes "
+    "candelaria inmaculada anunciación assunta immacolata candelária assunção mei augustus mårten lucia valborg jula "
+    "vappu helmi marta август maija jūlija augusta jūlijs augusts liepa máj mikuláš július szilveszter mikulás noe "
+    "asuncion anunciacion assuncao marco marten maarten julija julijs jani janos janus mikulas junius julius mae jara "
+    "avril juno natal pascua pasqua joulu juul jule".split()
+)
+"""Spellings of a month, a feast or a season that are given names too: those of the lists of Faker 40.63.0 and names
+0.3.0 (tests/core/people/names/make_given_names.py), and behind “jara” some from memory. Told alone beside a year in a
+collection of another language, they may be somebody's."""
+_NAMES_AND_YEAR = re.compile(
+    r"(?P<names>[^\W\d_]+(?:(?: and| und| et| e| y| ja| og| och| en|,| &) [^\W\d_]+)*),? (?P<year>\d{4})\W*"
+)
+_NO_SPELLING_NOW = "auguste"
+"""An English spelling of August of the times before photographs, which counts for none here."""
+
+
+def _of_names(told: str, context: DateContext) -> str:
+    """“Avril 1931”, “Auguste, 1931”, “Avril and Noel 1931”: the year, where all that is told beside it may be names;
+    empty for other words, and where the words are of the collection's own language, or of English."""
+    first = told.partition(" ")[0].rstrip(",").casefold()
+    if first not in GIVEN_NAMES or not (match := _NAMES_AND_YEAR.fullmatch(told)):
+        return ""  # most
+    own = LANGUAGE_BITS.get(context.language, 0) | ENGLISH
+    for token in lex(match["names"]):
+        name = match["names"][token.start : token.end].casefold()
+        known = any(sense.languages & own for sense in token.senses if sense.languages != ANY_LANGUAGE)
+        if name in GIVEN_NAMES and (name == _NO_SPELLING_NOW or not known):
+            return match["year"]
+    return ""
+
+
+_FROM = re.compile(r"from\b(?!.*\b(?:on|onwards?)\b)", re.IGNORECASE)
+
+
+def from_then_or_of_then(outcome: Outcome, tokens: list[Token], context: DateContext) -> Outcome:
+    """The outcome, a time that begins with “from” with the question whether it is of then: “from May 1931” on a print,
+    and “from the album of 1931”, of which the other is the likelier. Codes of tree files (`FROM 1900`) ask nothing."""
+    edtf, told = outcome.edtf, context.text
+    if edtf is None or outcome.ask or not edtf.text.endswith("/..") or not _FROM.match(told) or told[:4].isupper():
+        return outcome
+    then = edtf.text.removesuffix("/..")
+    if tokens[1].is_any(_THING) and told[tokens[1].start : tokens[1].end].casefold() not in ("the", "a", "an"):
+        return _asked((then, edtf.text), context)
+    return replace(outcome, ask=which_is_meant((edtf.text, then), context), alternatives=(then,))
+
+
+_THING = frozenset(("noise",))
 
 _OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
 """`d. 1926`: a birth, a death, a marriage as genealogists write them."""
@@ -112,6 +161,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     if edtf is None or outcome.ask:
         return outcome
     told, text = context.text, edtf.text
+    if told[0].isupper() and context.language and (year := _of_names(told, context)):
+        return _asked((text, year), context)
     if len(text) <= 4:
         if told[0] in _BEGINS_A_LIFE and _OF_A_LIFE.fullmatch(told):
             return replace(outcome, ask=f"“{told}”: is that when the picture was taken?")

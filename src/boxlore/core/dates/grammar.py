@@ -101,7 +101,9 @@ class Grammar(Distances):
             if self.kinds[self.at] == "not" and self.kinds[self.at + 1] in ("comma", "dash", "correction"):
                 self.at += 1
                 said = Expression("not", [said])  # “1932 war das nicht, eher 1933”
+        begin = self.at
         while corrects := self._corrects():
+            keeps = corrects == LIKELIER and ("or" in self.kinds[begin : self.at] or self.kinds[0] == "either")
             if said.kind == "not" and self.at == self.count:
                 return said
             corrected = self._alternatives()
@@ -109,6 +111,12 @@ class Grammar(Distances):
                 continue  # “1936 or 1937, more likely 1937” is still one of the two
             if corrects == LIKELIER:
                 corrected.mark(DOUBT)
+            if corrects == LIKELIER and said.kind in ("between", "span"):
+                said = Expression("any", [said, corrected], beside="doubt")  # asks of the two
+                continue
+            if keeps and said.kind == "one" == corrected.kind:  # “1951 or more likely 1952” may be either
+                said = Expression("any", [*said.parts, *corrected.parts])
+                continue
             if {SIDE_OF_LIMIT.get(limit.kind) for limit in (said, corrected)} == {-1, 1}:
                 _take_year_behind(said, corrected)
                 said = Expression("within", [said, corrected])  # “dopo il 1938, ma prima del 1940” corrects nothing
