@@ -36,6 +36,22 @@ def _four(line: str) -> tuple[str, str, str, str]:
 CASES = cases()
 
 
+def test_no_year_that_is_denied_is_offered() -> None:
+    for words in (
+        "nem 1935 nem 1936",
+        "ni en 1935 ni en 1936",
+        "weder 1935 noch 1936",
+        "ani w maju, ani w czerwcu 1938",
+    ):
+        assert read(words).choices == ()
+
+
+def test_where_a_war_is_an_end_its_own_edge_and_a_third_of_it_are_offered() -> None:
+    at_home = PhraseSettings(countries=("NZ",))
+    assert read("between 1912 and the start of the First War", at_home).choices == ("1912/1914-08", "1912/1915-12~")
+    assert read("between the end of the First War and 1920", at_home).choices == ("1918-11/1920", "1917-07~/1920")
+
+
 def test_how_many_cases_there_are() -> None:
     assert sum(map(len, CASES.values())) >= 3000
 

@@ -65,6 +65,19 @@ def _of_names(told: str, context: DateContext) -> str:
     return ""
 
 
+_TWO_MONTHS = re.compile(r"\{(\d{4})-(\d\d),\1-(\d\d)\}")
+
+
+def _of_two_with_names_of_months(told: str, text: str) -> str:
+    """“June and May, 1931”: the year, where two months that do not follow each other are told together, so that they
+    may as well be two people; empty for other words."""
+    months, match = _TWO_MONTHS.fullmatch(text), _NAMES_AND_YEAR.fullmatch(told)
+    if months is None or match is None or int(months[3]) == int(months[2]) + 1:
+        return ""
+    named = [word.casefold() in GIVEN_NAMES for word in match["names"].split() if word[0].isupper()]
+    return match["year"] if len(named) == 2 and all(named) else ""
+
+
 _FROM = re.compile(r"from\b(?!.*\b(?:on|onwards?)\b)", re.IGNORECASE)
 
 
@@ -163,6 +176,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     told, text = context.text, edtf.text
     if told[0].isupper() and context.language and (year := _of_names(told, context)):
         return _asked((text, year), context)
+    if text[0] == "{" and (year := _of_two_with_names_of_months(told, text)):
+        return _asked((year, text), context)
     if len(text) <= 4:
         if told[0] in _BEGINS_A_LIFE and _OF_A_LIFE.fullmatch(told):
             return replace(outcome, ask=f"“{told}”: is that when the picture was taken?")

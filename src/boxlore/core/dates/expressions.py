@@ -258,6 +258,12 @@ def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]
     starts, ends = whole.leaves()[0], whole.leaves()[-1]
     if ends.span and not ends.part and not ends.year:
         end = _end(last, last=False)  # “from 1925 until the war” ends where that began
+    if ends.span and ends.part == "early":
+        edges = [*_edges(ends, context, last=False), end]
+        raise NoSuchDate("Until when was that?", tuple(f"{begin}/{edge}" for edge in edges))
+    if starts.span and starts.part == "late":
+        edges = [*_edges(starts, context, last=True), begin]
+        raise NoSuchDate("When did that begin?", tuple(f"{edge}/{end}" for edge in edges))
     year = end.rstrip("?~%")
     if year.isdigit() and begin.startswith(year) and len(begin.rstrip("?~%")) > len(year):
         raise NoSuchDate("Until when was that?", (begin,))  # a word between them that is none of a span
@@ -274,6 +280,12 @@ def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]
             choices.append("/".join(_end(written(date, context, pick), last=at > 0) for at, date in enumerate(moved)))
         raise NoSuchDate("In which year did that begin?", tuple(choices))
     return begin, end
+
+
+def _edges(war: Partial, context: DateContext, *, last: bool) -> list[str]:
+    """The months in which a war began or ended, by theatre: “between 1912 and the start of the First War” ends with the
+    first of them, or with its first third, “early in the First War”."""
+    return list(dict.fromkeys(span[last] for span in spans_of(war, context)))
 
 
 def _is_backwards(begin: str, end: str) -> bool:
@@ -407,7 +419,19 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
     texts = [text for text in dict.fromkeys(texts) if text[-1] not in "?~%" or text[:-1] not in texts]
     if len(texts) == 1 and ".." not in texts[0]:
         return texts[0]
+    if whole.beside == "slash" and _are_holidays_over_new_year(dates, texts):
+        return f"[{texts[0]}..{texts[-1]}]"
     return f"[{','.join(texts)}]" if whole.kind == "any" else f"{{{','.join(texts)}}}"
+
+
+def _are_holidays_over_new_year(dates: list[Partial], texts: list[str]) -> bool:
+    """“Christmas/New Year 1951-52”: the days between the two feasts as well, which are holidays too (common practice,
+    no source)."""
+    if len(texts) != 2 or not all(date.feast for date in dates):
+        return False
+    first, last = texts
+    over_new_year = first[4:8] == "-12-" and last[4:8] == "-01-" and first[:4].isdigit()
+    return over_new_year and last[:4] == f"{int(first[:4]) + 1:04d}"
 
 
 def _put_in_order(whole: Expression, context: DateContext, pick: int) -> None:

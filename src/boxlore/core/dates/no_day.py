@@ -17,6 +17,7 @@ _OF_A_MONTH = frozenset(
 over there is what the number counts: “2nd print, May 1931”, “2e photo, mai 1931”, “4 mths, May 1950”."""
 _PLACING = frozenset(("at", "on", "im", "på"))
 _OF_AN_AGE = ("months", "years")
+_ORDINAL = frozenset(("ordinal",))
 _SIGNS_AND_UNITS = frozenset(("dash", "comma", "unit"))
 _SIGNS = (":", ")", " - ", " – ", " — ")
 
@@ -30,7 +31,7 @@ def number_of_no_day(tokens: list[Token], words: str) -> tuple[int, int] | None:
         if token.is_any(_DAY) and _stands_in_brackets(token, words) and not tokens[at - 1].is_any(_OTHERS):
             return at, at + 1  # “May 1938 (3)”
         month = next((place for place in range(at + 1, len(tokens)) if not _may_stand_before(tokens[place])), at)
-        if tokens[month].is_any(_MONTH) and any(_is_counted(near, words) for near in tokens[at + 1 : month]):
+        if tokens[month].is_any(_MONTH) and any(_is_counted(near, token, words) for near in tokens[at + 1 : month]):
             return at, month
         behind = next((place for place in range(at + 1, len(tokens)) if not _is_passed_over(tokens[place])), at)
         if behind == at or not tokens[behind].is_any(_MONTH) or not token.is_any(_DAY):
@@ -45,11 +46,12 @@ def number_of_no_day(tokens: list[Token], words: str) -> tuple[int, int] | None:
     return None
 
 
-def _is_counted(token: Token, words: str) -> bool:
-    """Whether a word between a number and a month is what the number counts."""
+def _is_counted(token: Token, number: Token, words: str) -> bool:
+    """Whether a word between a number and a month is what the number counts: “6 wk May 1950” is an age, and “2nd wk” a
+    week of the month."""
     units = [sense.value for sense in token.senses if sense.kind == "unit"]
     if units:
-        return any(unit in _OF_AN_AGE for unit in units)
+        return any(unit in _OF_AN_AGE or (unit == "week" and not number.is_any(_ORDINAL)) for unit in units)
     said = token.is_any(_NOISE) and not token.is_any(_NUMBER)
     return said and not _OF_A_MONTH.issuperset(words[token.start : token.end].casefold().split())
 

@@ -18,11 +18,12 @@ from boxlore.core.dates.ages import NUMBERS
 from boxlore.core.dates.ambiguity import understood
 from boxlore.core.dates.asked_words import NOT_UNDERSTOOD, asked, which_is_meant
 from boxlore.core.dates.by_halves import by_halves, is_age
-from boxlore.core.dates.context import DateContext, Life, Outcome
+from boxlore.core.dates.context import NOT_THEN, DateContext, Life, Outcome
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.event_question import as_named, asked_event
 from boxlore.core.dates.lexer import Token, lex, nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
+from boxlore.core.dates.neither import denied_together
 from boxlore.core.dates.proposing import MOST_CHOICES
 from boxlore.core.dates.reading import NO_DATE, DateReading
 from boxlore.core.dates.told_whole import in_full, with_all_told
@@ -106,6 +107,8 @@ def read(
         known.narrator, known.pictured, known.this_year, known.first_year, known.deaths, settings.language,
         eldest=known.eldest, today=known.today,
     )  # fmt: skip
+    if denials := denied_together(context.text, settings.language):
+        return _of_denied(read(denials, settings, known), text, denials)
     own = _own(known, context.text) if known.births or known.events else None
     lexed: dict[str, list[Token]] = {}
     outcome = understood(context.text, context, own, lexed)
@@ -127,6 +130,13 @@ def read(
     if outcome.edtf is None:
         return _no_date(text, outcome.ask, outcome.alternatives)
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
+
+
+def _of_denied(reading: DateReading, text: str, denials: str) -> DateReading:
+    """“Ni 1935 ni 1936”: what is read of the same in plain words; what is only guessed of it denies no less."""
+    if (reading.edtf is None and not reading.ask) or denials in (reading.ask or ""):
+        return _no_date(text, NOT_THEN)
+    return replace(reading, text=text)
 
 
 def _of_its_halves(

@@ -23,6 +23,7 @@ from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
 from boxlore.core.dates.edtf_values import SEASONS
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.no_day import number_of_no_day
 from boxlore.core.dates.ruled_out import without, years_beside
 from boxlore.core.dates.spelling import is_short_for
 from boxlore.core.dates.told_apart import counted_behind, of_the_year_beside
@@ -134,6 +135,9 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
         choices, read = list(counted), read | set(range(len(tokens)))
     if denied is not None:
         choices = list(dict.fromkeys(left for text in choices for left in without(text, denied.dates)))
+    if places := number_of_no_day(tokens, words):  # “baby 4 mths May 1950”
+        months = _pieces([*tokens[: places[0]], *tokens[places[1] :]], decided)[0]
+        choices = list(dict.fromkeys((*(text for texts in months for text in texts), *choices)))
     if (elsewhere := _elsewhere(choices, context)) and any(_may_be_place(token, words) for token in tokens):
         choices += [text for text in elsewhere if text not in choices]
     named = any(token.senses[0].kind == "name" for token in tokens)

@@ -13,6 +13,8 @@ CZECH = Language(
         12: "prasinec|prasince",
     },
     weekdays=("pondělí úterý středu čtvrtek pátek sobotu neděli",),
+    neither="ani|ne",
+    nor="ani",
     words={
         "600_months": "půl století",
         "120_months": "desetiletí",

@@ -18,6 +18,8 @@ DANISH = Language(
         11: "slagtemåned|slagtemåneden|vintermåned|vintermåneden",
         12: "julemåned|julemåneden|christmåned|christmåneden|kristmåned|kristmåneden|vintermåned|vintermåneden",
     },
+    neither="hverken",
+    nor="eller",
     words={
         "600_months": "et halvt århundrede",
         "120_months": "et årti",

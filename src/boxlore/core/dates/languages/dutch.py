@@ -8,6 +8,8 @@ DUTCH = Language(
         "januari februari mrt april mei juni juli augustus sept oktober november december",
         "louwmaand sprokkelmaand lentemaand grasmaand bloeimaand zomermaand hooimaand oogstmaand herfstmaand wijnmaand slachtmaand wintermaand",
     ),
+    neither="noch|niet",
+    nor="noch",
     words={
         "600_months": "een halve eeuw",
         "120_months": "een decennium",

@@ -23,6 +23,8 @@ ENGLISH = Language(
         "mond tuesd wensday thursd frid satd sund",
     ),
     several_weekdays="mondays tuesdays wednesdays thursdays fridays saturdays sundays",
+    neither="neither",
+    nor="nor",
     words={
         "600_months": "half a century|half century",
         "120_months": "a decade|one decade",

@@ -22,6 +22,8 @@ ESTONIAN = Language(
     },
     weekdays=("esmaspäeva teisipäeva kolmapäeva neljapäeva reede laupäeva pühapäeva",),
     weekday_endings="l st",
+    neither="ei|mitte|polnud|ei olnud",
+    nor="ega",
     words={
         "600_months": "pool sajandit",
         "120_months": "kümmekond aastat|kümnend",

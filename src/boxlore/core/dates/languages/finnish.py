@@ -24,6 +24,8 @@ FINNISH = Language(
     },
     weekdays=("maanantai tiistai keskiviikko torstai perjantai lauantai sunnuntai",),
     weekday_endings="na n sta",
+    neither="ei|ei ollut",
+    nor="eikä",
     words={
         "600_months": "puoli vuosisataa",
         "120_months": "vuosikymmen",

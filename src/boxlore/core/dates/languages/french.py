@@ -6,6 +6,8 @@ FRENCH = Language(
     code="fr",
     months=("janvier fevrier mars avril mai juin juill aout sept oct nov decembre",),
     month_names={9: "7bre|7embre", 10: "8bre|8embre", 11: "9bre|9embre", 12: "10bre|xbre|10embre"},
+    neither="ni|pas",
+    nor="ni",
     words={
         "600_months": "un demi-siècle|un demi siècle",
         "120_months": "une décennie",

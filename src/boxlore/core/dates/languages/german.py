@@ -32,6 +32,8 @@ GERMAN = Language(
         12: "julmond|julmonds|christmond|christmonds|christmonat|christmonats|heilmond|heilmonds|heiligmonat|heiligmonats|wintermonat|wintermonats",
     },
     weekdays=("montags dienstags mittwochs donnerstags freitags sonnabend sonntags",),
+    neither="weder",
+    nor="noch",
     words={
         "600_months": "ein halbes jahrhundert|einem halben jahrhundert",
         "120_months": "ein jahrzehnt|einem jahrzehnt",

@@ -30,6 +30,8 @@ HUNGARIAN = Language(
         "hétfőjén keddjén szerdáján csütörtökén péntekén szombatján vasárnapján",
         "hétfőjén keddjén szerdáján csütörtökjén péntekjén szombatján vasárnapján",
     ),
+    neither="sem|nem",
+    nor="sem|nem",
     words={
         "600_months": "fél évszázaddal",
         "120_months": "egy évtizeddel",

@@ -9,6 +9,8 @@ ITALIAN = Language(
         "gen febb mar apr mag giu lug agos settem ottob novem dicem",
     ),
     month_names={9: "7bre", 10: "8bre", 11: "9bre", 12: "10bre|xbre"},
+    neither="né|non",
+    nor="né",
     words={
         "600_months": "mezzo secolo",
         "120_months": "un decennio",

@@ -33,7 +33,9 @@ class Language:
     of word that it stands for (`1914-től 1918-ig`; `noise` where it says no more than “in”: `1938:ssa`). `case_endings`
     are the same behind a month, a season or a feast (`januárjától`, `märtsini`), and parts of one as one word with it
     (`Septembermitte`). `fractions` are the words for a half, a
-    quarter and a third, before which an ordinal stands, or its number (`2. Hälfte`, `II poł.`).
+    quarter and a third, before which an ordinal stands, or its number (`2. Hälfte`, `II poł.`). `neither` are the words
+    before the first of several dates that are all denied, `nor` those before each other one (`weder 1935 noch 1936`);
+    from grammars, from memory.
     """
 
     code: str
@@ -45,6 +47,8 @@ class Language:
     counted_weekdays: tuple[str, ...] = ()
     several_weekdays: str = ""
     words: Mapping[str, str] = field(default_factory=dict)
+    neither: str = ""
+    nor: str = ""
     centuries: Mapping[int, str] = field(default_factory=dict)
     decades: Mapping[int, str] = field(default_factory=dict)
     numbers: Mapping[int, str] = field(default_factory=dict)

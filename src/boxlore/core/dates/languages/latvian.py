@@ -25,6 +25,8 @@ LATVIAN = Language(
     },
     weekdays=("pirmdien otrdien trešdien ceturtdien piektdien sestdien svētdien",),
     weekday_endings="a ā u as",
+    neither="ne|nedz",
+    nor="ne|nedz",
     words={
         "600_months": "pusgadsimtu",
         "120_months": "desmitgadi",

@@ -23,6 +23,8 @@ LITHUANIAN = Language(
         12: "gruodyje|gruody",
     },
     weekdays=("pirmadienį antradienį trečiadienį ketvirtadienį penktadienį šeštadienį sekmadienį",),
+    neither="nei|nė|ne",
+    nor="nei|nė",
     words={
         "600_months": "pusę amžiaus",
         "120_months": "dešimtmetį",

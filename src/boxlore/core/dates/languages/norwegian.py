@@ -14,6 +14,8 @@ NORWEGIAN = Language(
         11: "vintermåned|vintermåneden",
         12: "julemåned|julemåneden|vintermåned|vintermåneden",
     },
+    neither="verken|hverken",
+    nor="eller",
     words={
         "600_months": "et halvt århundre|et halvt hundreår",
         "120_months": "et tiår",

@@ -15,6 +15,8 @@ POLISH = Language(
         12: "prosiniec",
     },
     weekdays=("poniedziałku wtorku środę czwartku piątku sobotę niedzielę",),
+    neither="ani|nie",
+    nor="ani",
     words={
         "600_months": "pół wieku",
         "120_months": "dekadę",

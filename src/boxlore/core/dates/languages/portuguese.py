@@ -13,6 +13,8 @@ PORTUGUESE = Language(
         12: "dez|dezbro|10bro|xbro",
     },
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
+    neither="nem|não",
+    nor="nem",
     words={
         "600_months": "meio século",
         "120_months": "uma década",

@@ -5,6 +5,8 @@ from boxlore.core.dates.languages.language import Language
 SPANISH = Language(
     code="es",
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
+    neither="ni|no",
+    nor="ni",
     words={
         "600_months": "medio siglo",
         "120_months": "una década",

@@ -19,6 +19,8 @@ SWEDISH = Language(
         12: "julmånad|julmånaden|kristmånad|kristmånaden|vintermånad|vintermånaden",
     },
     weekdays=("måndagen tisdagen onsdagen torsdagen fredagen lördagen söndagen",),
+    neither="varken|vare sig",
+    nor="eller",
     words={
         "600_months": "ett halvt sekel|ett halvt århundrade",
         "120_months": "ett årtionde|ett decennium",
