@@ -57,7 +57,7 @@ from boxlore.core.people.names_in_text.named_after_table import (
     TITLES_AND_WORDS,
     WRITTEN_SMALL,
 )
-from boxlore.core.people.names_in_text.names_in_handles import names_in_handles
+from boxlore.core.people.names_in_text.names_in_handles import ENDINGS_OF_FILES, names_in_handles
 from boxlore.core.people.names_in_text.names_of_the_living import is_addressed, is_called, is_of_ours, sentence_of
 from boxlore.core.people.names_in_text.ordinary_words import TWO_LETTERS, behind_of, is_english, is_thing
 from boxlore.core.people.names_in_text.place_names import is_of_a_place, is_of_a_street
@@ -331,8 +331,13 @@ class _Shapes:
         return last, said >= ENOUGH and not self._is_thing(at, last)
 
     def _is_behind_a_letter(self, at: int) -> bool:
-        """`t. pascoe`, `mr t pascoe`: a family name behind an initial, which has a point or a title before it."""
+        """`t. pascoe`, `mr t pascoe`: a family name behind an initial, which has a point or a title before it.
+
+        The `f.jpg` of `reval_f.jpg` is none.
+        """
         family = _bare(self._words[at + 1])
+        if family in ENDINGS_OF_FILES:
+            return False
         is_initial = self._words[at].folded.isalpha() and self._words[at + 1].before.startswith(".")
         is_initial = is_initial or self._before(at) in beside.TITLES_ALONE
         return (

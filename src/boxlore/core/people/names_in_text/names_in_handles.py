@@ -16,7 +16,8 @@ from boxlore.core.people.names_in_text.words_in_sentences import is_ordinary
 from boxlore.core.statements import fold
 
 _ADDRESS = re.compile(r"([\w.+'-]+)@[\w-]+(?:\.[\w-]+)+")
-_HANDLE = re.compile(r"(?i)_|[#@]|\d{3}|\.(?:jpe?g|png|tiff?|webp|gif|bmp|heic)\b")
+ENDINGS_OF_FILES = frozenset("jpg jpeg png tif tiff webp gif bmp heic avif pdf wav flac".split())
+_HANDLE = re.compile(rf"(?i)_|[#@]|\d{{3}}|\.(?:{'|'.join(sorted(ENDINGS_OF_FILES))})\b")
 """What a text has that is no sentence."""
 _WORD = re.compile(r"[^\W\d_]{6,}")
 _LETTERS = re.compile(r"[^\W\d_]+")
