@@ -3,6 +3,7 @@
 import csv
 import json
 import os
+import re
 import shutil
 from pathlib import Path
 
@@ -75,11 +76,13 @@ def test_the_events_of_fixity_are_listed(run, demo: Path) -> None:  # type: igno
 
 
 def receipt(demo: Path, path: Path, **told: str) -> Path:
-    """The receipt of the demo's transfer, with the row of its first item filled in as an archive would."""
+    """The receipt of the demo's transfer without its boxes, with the row of its first item filled in as an archive
+    would."""
     with open(
         demo / "transfer" / "open" / "data" / "metadata" / "receipt.csv", encoding="utf-8-sig", newline=""
     ) as file:
         filled = list(csv.DictReader(file))
+    filled = [row for at, row in enumerate(filled) if at == 0 or row["Number"]]
     filled[1] |= {name.replace("_", " "): words for name, words in told.items()}
     with open(path, "w", encoding="utf-8", newline="") as file:
         writer = csv.DictWriter(file, filled[0])
@@ -116,8 +119,15 @@ def test_a_line_of_a_receipt_that_is_refused_is_named(  # type: ignore[no-untype
     assert "Line 3: " in err and why in err and "0 references" in err
 
 
-def test_a_receipt_of_another_collection_is_refused_whole(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+def test_a_line_with_the_identifier_of_another_item_is_refused_alone(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     path = receipt(mine, tmp_path / "receipt.csv", Identifier="urn:uuid:0", **{"The_archive's_reference": "F 12/1"})
+    code, _, err = run("-c", mine, "verify", "--receipt", path)
+    assert code == 1 and "Line 3: " in err and "TRA-0001 has another identifier here." in err
+
+
+def test_a_receipt_of_another_collection_is_refused_whole(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    path = receipt(mine, tmp_path / "receipt.csv", **{"The_archive's_reference": "F 12/1"})
+    path.write_text(re.sub(r"urn:uuid:[^,]*", "urn:uuid:0", path.read_text("utf-8")), "utf-8")
     code, out, err = run("-c", mine, "verify", "--receipt", path)
     assert code == 2 and "taken in; outputs" not in out + err
     assert "receipt.csv is a receipt of another collection; line 3: TRA-0001 has another identifier here." in err
