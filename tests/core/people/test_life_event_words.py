@@ -2,7 +2,7 @@
 
 from tests.every_row import every_row
 
-from boxlore.core.people.life_event_words import as_clause, bare, kind_of, shorter
+from boxlore.core.people.life_event_words import as_clause, bare, is_inflected, kind_of, shorter
 
 NAMES = [  # name, kind, the words that mean it, what says less
     ("the wedding of Anna and Joe", "marriage", "wedding of anna and joe", ("wedding",)),
@@ -39,3 +39,15 @@ CLAUSES = [  # name, what English says with the verb
 def test_a_noun_in_ing_as_a_clause(name: str, clauses: tuple[str, ...]) -> None:
     told = set(as_clause(name))
     assert told >= set(clauses) and bool(told) == bool(clauses)
+
+
+CASES = [  # a word, a name, whether the word may be the name in another case (Estonian genitive)
+    ("ruthi", "ruth", True),
+    ("ruth", "ruth", False),
+    ("stone", "ruth", False),
+]
+
+
+@every_row(("word", "name", "wanted"), CASES)
+def test_a_name_in_another_case(word: str, name: str, wanted: bool) -> None:
+    assert is_inflected(word, name) is wanted

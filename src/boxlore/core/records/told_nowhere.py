@@ -132,12 +132,8 @@ def _is_of_a_date(words: str, start: int, end: int) -> bool:
 def _is_led(words: str, start: int) -> bool:
     """Whether a title, a word of kin, or one of people stands before what is no place then: `Dr Brannock, High Street`,
     `bei Brannocks`."""
-    behind_title = False
-    for word in read_text(words).words:
-        if word.start >= start:
-            break
-        behind_title = is_addressed(word) or is_of_ours(word) or word.folded in AT_PEOPLES
-    return behind_title
+    before = [word for word in read_text(words).words if word.start < start][-1:]
+    return any(is_addressed(word) or is_of_ours(word) or word.folded in AT_PEOPLES for word in before)
 
 
 def _is_owner(words: str, start: int, end: int) -> bool:
